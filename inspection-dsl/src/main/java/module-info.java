@@ -1,0 +1,8 @@
+/** The language that an inspection procedure is written in, and the program that runs it. */
+module io.github.leafproof.dsl {
+    requires transitive io.github.leafproof.inspection;
+    requires org.antlr.antlr4.runtime;
+    // Only the command line needs it: a program that embeds the language does without.
+    requires static info.picocli;
+    requires static org.jspecify;
+}
