@@ -1,0 +1,11 @@
+package io.github.leafproof.dsl.syntax;
+
+import java.util.List;
+
+/** A procedure file as written: its source and its declarations in order. */
+public record ProcedureText(SourceText source, List<Declaration> declarations) {
+
+    public ProcedureText {
+        declarations = List.copyOf(declarations);
+    }
+}
