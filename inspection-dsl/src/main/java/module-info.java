@@ -5,4 +5,8 @@ module io.github.leafproof.dsl {
     // Only the command line needs it: a program that embeds the language does without.
     requires static info.picocli;
     requires static org.jspecify;
+
+    exports io.github.leafproof.dsl.source;
+    exports io.github.leafproof.dsl.diagnostic;
+    exports io.github.leafproof.dsl.syntax;
 }

@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl.syntax;
 
+import io.github.leafproof.dsl.source.Span;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -98,8 +99,11 @@ public sealed interface Expression {
 
     /** {@code a at least b}, {@code a <= b}, {@code a is b}. A tolerated limit: {@code at most x tolerate to y}. */
     record Compared(
-            Expression left, Relation relation, Expression right, @Nullable Expression tolerated, Span span)
-            implements Expression {}
+            Expression left,
+            Relation relation,
+            Expression right,
+            @Nullable Expression tolerated,
+            Span span) implements Expression {}
 
     /** {@code a between low and high}, with up to two tolerated limits beyond: {@code tolerate to x}, {@code to x, y}. */
     record Between(Expression value, Expression low, Expression high, List<Expression> tolerated, Span span)
@@ -111,8 +115,11 @@ public sealed interface Expression {
 
     /** {@code a within tolerance of middle}; {@code tolerate to} a wider tolerance. */
     record Within(
-            Expression value, Expression tolerance, Expression middle, @Nullable Expression tolerated, Span span)
-            implements Expression {}
+            Expression value,
+            Expression tolerance,
+            Expression middle,
+            @Nullable Expression tolerated,
+            Span span) implements Expression {}
 
     /** {@code a is one of b, c}. */
     record OneOf(Expression value, List<Option> options, Span span) implements Expression {
@@ -128,7 +135,8 @@ public sealed interface Expression {
     record IfElse(Expression condition, Expression then, Expression otherwise, Span span) implements Expression {}
 
     /** {@code choose x { metal: 0 mm   plastic: 1.0 mm   otherwise: … }}. */
-    record Choose(Expression subject, List<Arm> arms, @Nullable Expression otherwise, Span span) implements Expression {
+    record Choose(
+            Expression subject, List<Arm> arms, @Nullable Expression otherwise, Span span) implements Expression {
         public Choose {
             arms = List.copyOf(arms);
         }

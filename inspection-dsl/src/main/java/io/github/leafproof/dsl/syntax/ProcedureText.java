@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl.syntax;
 
+import io.github.leafproof.dsl.source.SourceText;
 import java.util.List;
 
 /** A procedure file as written: its source and its declarations in order. */

@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl.syntax;
 
+import io.github.leafproof.dsl.source.Span;
 import java.util.List;
 import java.util.stream.Collectors;
 

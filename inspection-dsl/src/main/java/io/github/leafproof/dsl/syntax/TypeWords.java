@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl.syntax;
 
+import io.github.leafproof.dsl.source.Span;
 import java.util.List;
 
 /** The type of an observation, a fact or a parameter, as written. */

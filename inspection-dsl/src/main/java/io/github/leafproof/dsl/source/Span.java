@@ -1,4 +1,4 @@
-package io.github.leafproof.dsl.syntax;
+package io.github.leafproof.dsl.source;
 
 /**
  * A stretch of a source text, half-open: from the character at {@code start} up to, not including, the one at

@@ -1,0 +1,98 @@
+package io.github.leafproof.dsl.source;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
+import java.util.HexFormat;
+
+/**
+ * The text of one file, under the name that its reader knows it by. Lines and columns count from 1; a column counts
+ * characters as a person does (code points), not bytes.
+ */
+public final class SourceText {
+
+    private final String name;
+    private final String text;
+    private final int[] lineStarts;
+
+    private SourceText(String name, String text) {
+        this.name = name;
+        this.text = text;
+        this.lineStarts = lineStarts(text);
+    }
+
+    /** A text and the name to show for it in messages. */
+    public static SourceText of(String name, String text) {
+        return new SourceText(name, text);
+    }
+
+    private static int[] lineStarts(String text) {
+        int[] starts = new int[16];
+        int lines = 1;
+        for (int at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) {
+            if (lines == starts.length) {
+                starts = Arrays.copyOf(starts, 2 * lines);
+            }
+            starts[lines++] = at + 1;
+        }
+        return Arrays.copyOf(starts, lines);
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public String text() {
+        return text;
+    }
+
+    /** How many lines there are; an empty text has one. */
+    public int lines() {
+        return lineStarts.length;
+    }
+
+    /** One line, without its end. */
+    public String line(int number) {
+        int start = lineStarts[number - 1];
+        int end = number < lineStarts.length ? lineStarts[number] - 1 : text.length();
+        return text.substring(start, end > start && text.charAt(end - 1) == '\r' ? end - 1 : end);
+    }
+
+    /** Line and column of a character, or of the place just behind the last one. */
+    public Position at(int offset) {
+        int found = Arrays.binarySearch(lineStarts, offset);
+        int line = found >= 0 ? found : -found - 2;
+        return new Position(line + 1, text.codePointCount(lineStarts[line], Math.min(offset, text.length())) + 1);
+    }
+
+    /** What a span covers. */
+    public String of(Span span) {
+        return text.substring(span.start(), span.end());
+    }
+
+    /** The SHA-256 of the text in UTF-8, as 64 lower-case hexadecimal digits. */
+    public String sha256() {
+        try {
+            return HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+
+    /** A place as people count it: the first character of a text is at line 1, column 1. */
+    public record Position(int line, int column) {
+
+        /** As in messages: {@code 48:39}. */
+        @Override
+        public String toString() {
+            return line + ":" + column;
+        }
+    }
+}
