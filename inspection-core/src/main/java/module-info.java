@@ -1,7 +1,7 @@
 /** What an inspection is made of: quantities, gauges, the engine and its parts, verdicts, clearances and records. */
 module io.github.leafproof.inspection {
     // Annotations for readers and for the compiler; nothing needs them at run time.
-    requires static org.jspecify;
+    requires static transitive org.jspecify;
     requires org.apache.commons.numbers.fraction;
     requires org.apache.commons.statistics.distribution;
     requires tools.jackson.databind;

@@ -4,7 +4,7 @@ module io.github.leafproof.dsl {
     requires org.antlr.antlr4.runtime;
     // Only the command line needs it: a program that embeds the language does without.
     requires static info.picocli;
-    requires static org.jspecify;
+    requires static transitive org.jspecify;
 
     exports io.github.leafproof.dsl.source;
     exports io.github.leafproof.dsl.diagnostic;
