@@ -1,0 +1,132 @@
+package io.github.leafproof.inspection.verdict;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** When a clause of a release rule applies. */
+public sealed interface Condition {
+    /** True when it holds for these outcomes. */
+    boolean holds(List<CheckOutcome> outcomes);
+
+    /** The names of the checks that make it hold; empty when it does not hold, or holds whatever the checks say. */
+    Set<String> because(List<CheckOutcome> outcomes);
+
+    /**
+     * Some check of these severities has one of these outcomes.
+     *
+     * @param severities the severities that count; empty for all
+     * @param outcomes the outcomes that count
+     */
+    record AnyCheck(Set<Severity> severities, Set<Outcome> outcomes) implements Condition {
+        public AnyCheck {
+            severities = Set.copyOf(severities);
+            outcomes = Set.copyOf(outcomes);
+        }
+
+        @Override
+        public boolean holds(List<CheckOutcome> checks) {
+            return checks.stream().anyMatch(this::counts);
+        }
+
+        @Override
+        public Set<String> because(List<CheckOutcome> checks) {
+            Set<String> names = new TreeSet<>();
+            checks.stream().filter(this::counts).map(CheckOutcome::name).forEach(names::add);
+            return names;
+        }
+
+        private boolean counts(CheckOutcome check) {
+            return outcomes.contains(check.outcome())
+                    && (severities.isEmpty() || severities.contains(check.severity()));
+        }
+    }
+
+    /**
+     * The check of this name has one of these outcomes.
+     *
+     * @param name the check's name
+     * @param outcomes the outcomes that count
+     */
+    record OneCheck(String name, Set<Outcome> outcomes) implements Condition {
+        public OneCheck {
+            outcomes = Set.copyOf(outcomes);
+        }
+
+        @Override
+        public boolean holds(List<CheckOutcome> checks) {
+            return checks.stream().anyMatch(check -> check.name().equals(name) && outcomes.contains(check.outcome()));
+        }
+
+        @Override
+        public Set<String> because(List<CheckOutcome> checks) {
+            return holds(checks) ? Set.of(name) : Set.of();
+        }
+    }
+
+    /** Holds whatever the checks say: the last clause of every rule. */
+    record Always() implements Condition {
+        @Override
+        public boolean holds(List<CheckOutcome> checks) {
+            return true;
+        }
+
+        @Override
+        public Set<String> because(List<CheckOutcome> checks) {
+            return Set.of();
+        }
+    }
+
+    /** Holds when one of its parts does. */
+    record Either(List<Condition> parts) implements Condition {
+        public Either {
+            parts = List.copyOf(parts);
+        }
+
+        @Override
+        public boolean holds(List<CheckOutcome> checks) {
+            return parts.stream().anyMatch(part -> part.holds(checks));
+        }
+
+        @Override
+        public Set<String> because(List<CheckOutcome> checks) {
+            return together(parts, checks);
+        }
+    }
+
+    /** Holds when all of its parts do. */
+    record Both(List<Condition> parts) implements Condition {
+        public Both {
+            parts = List.copyOf(parts);
+        }
+
+        @Override
+        public boolean holds(List<CheckOutcome> checks) {
+            return parts.stream().allMatch(part -> part.holds(checks));
+        }
+
+        @Override
+        public Set<String> because(List<CheckOutcome> checks) {
+            return holds(checks) ? together(parts, checks) : Set.of();
+        }
+    }
+
+    /** Holds when its part does not; no check can be named for what did not happen. */
+    record Not(Condition part) implements Condition {
+        @Override
+        public boolean holds(List<CheckOutcome> checks) {
+            return !part.holds(checks);
+        }
+
+        @Override
+        public Set<String> because(List<CheckOutcome> checks) {
+            return Set.of();
+        }
+    }
+
+    private static Set<String> together(List<Condition> parts, List<CheckOutcome> checks) {
+        Set<String> names = new TreeSet<>();
+        parts.forEach(part -> names.addAll(part.because(checks)));
+        return names;
+    }
+}
