@@ -18,7 +18,7 @@ public sealed interface Expression {
      *     empty for a plain number
      * @param unitSpan the unit alone; empty and at the number's end where there is none
      */
-    record Number(String number, String unit, Span unitSpan, Span span) implements Expression {}
+    record Amount(String number, String unit, Span unitSpan, Span span) implements Expression {}
 
     /** A quoted text. */
     record Quoted(Text text, Span span) implements Expression {}
