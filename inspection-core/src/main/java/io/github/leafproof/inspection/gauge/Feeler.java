@@ -1,0 +1,22 @@
+package io.github.leafproof.inspection.gauge;
+
+import io.github.leafproof.inspection.quantity.Estimate;
+import java.util.List;
+
+/** What is offered to a gap to feel whether it enters: one leaf or pin, or several leaves held together. */
+public sealed interface Feeler permits Leaf, LeafStack {
+
+    /** How a person names it, by its markings: {@code 0.05 mm}, {@code 0.05 + 0.04 mm}. */
+    String label();
+
+    /** The length that has to fit into the gap, as far as it is known. */
+    Estimate thickness();
+
+    /** The leaves it consists of, the thickest marking first. */
+    List<Leaf> leaves();
+
+    /** True when one of the leaves was never measured, so that its thickness rests on the marking alone. */
+    default boolean neverMeasured() {
+        return leaves().stream().anyMatch(leaf -> leaf.measured() == null);
+    }
+}

@@ -1,0 +1,82 @@
+package io.github.leafproof.inspection.gauge;
+
+import io.github.leafproof.inspection.quantity.Estimate;
+import io.github.leafproof.inspection.quantity.Quantity;
+import io.github.leafproof.inspection.quantity.Source;
+import io.github.leafproof.inspection.quantity.Uncertainty;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One feeler leaf, or one pin: what is stamped on it, and what it measures.
+ *
+ * <p>Each leaf is a source of error of its own: its thickness may be off by as much as its uncertainty says, and by the same
+ * amount every time it is offered.
+ *
+ * @param set the set the leaf belongs to; marking and set together name the leaf
+ * @param marked the thickness stamped on it, a length above zero
+ * @param measured the thickness found with a micrometer, a length above zero; null when nobody has measured it
+ * @param uncertainty how well the thickness is known: of the measurement, or of the marking when never measured
+ * @param calibration when it was measured
+ */
+public record Leaf(
+        String set, Quantity marked, @Nullable Quantity measured, Uncertainty uncertainty, Calibration calibration)
+        implements Feeler {
+
+    /** How far a marking may be off: common practice, from leaves marked 0.10 mm that measured 0.076 and 0.127 mm. */
+    private static final double SHARE_A_MARKING_MAY_BE_OFF = 0.25;
+
+    /** Refuses a thickness that is no length, or not above zero. */
+    public Leaf {
+        GaugeTerms.requireName(set, "the set a leaf belongs to");
+        GaugeTerms.requireLengthAboveZero(marked, "the marking of a leaf");
+        if (measured != null) {
+            GaugeTerms.requireLengthAboveZero(measured, "the measured thickness of the leaf marked " + marked);
+        }
+    }
+
+    /** A leaf that was measured. */
+    public static Leaf measured(String set, Quantity marked, Quantity measured, Uncertainty uncertainty) {
+        return new Leaf(set, marked, measured, uncertainty, Calibration.unknown());
+    }
+
+    /**
+     * A leaf that was never measured: its marking may be off by a quarter either way (common practice: leaves marked
+     * 0.10 mm have measured 0.076 and 0.127 mm).
+     */
+    public static Leaf asMarked(String set, Quantity marked) {
+        return asMarked(set, marked, uncertaintyOfMarking(marked));
+    }
+
+    /** A leaf that was never measured, for whose marking somebody vouches within the given uncertainty. */
+    public static Leaf asMarked(String set, Quantity marked, Uncertainty uncertainty) {
+        return new Leaf(set, marked, null, uncertainty, Calibration.unknown());
+    }
+
+    /** What a marking alone is worth: limits of a quarter of it either way (common practice, see {@link #asMarked}). */
+    public static Uncertainty uncertaintyOfMarking(Quantity marked) {
+        GaugeTerms.requireLengthAboveZero(marked, "the marking of a leaf");
+        return Uncertainty.limits(Quantity.of(marked.value() * SHARE_A_MARKING_MAY_BE_OFF, marked.unit()));
+    }
+
+    /** The same leaf with what is known of its calibration. */
+    public Leaf with(Calibration known) {
+        return new Leaf(set, marked, measured, uncertainty, known);
+    }
+
+    @Override
+    public String label() {
+        return marked.toString();
+    }
+
+    @Override
+    public Estimate thickness() {
+        Quantity thickness = measured == null ? marked : measured;
+        return Estimate.of(thickness, uncertainty, Source.stated(set + " " + marked));
+    }
+
+    @Override
+    public List<Leaf> leaves() {
+        return List.of(this);
+    }
+}
