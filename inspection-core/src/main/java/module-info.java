@@ -1,5 +1,6 @@
 /** What an inspection is made of: quantities, gauges, the engine and its parts, verdicts, clearances and records. */
 module io.github.leafproof.inspection {
+    exports io.github.leafproof.inspection.clearance;
     exports io.github.leafproof.inspection.engine;
     exports io.github.leafproof.inspection.gauge;
     exports io.github.leafproof.inspection.quantity;

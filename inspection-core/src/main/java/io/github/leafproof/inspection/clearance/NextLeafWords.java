@@ -1,0 +1,129 @@
+package io.github.leafproof.inspection.clearance;
+
+import io.github.leafproof.inspection.gauge.Feeler;
+import io.github.leafproof.inspection.gauge.Leaf;
+import io.github.leafproof.inspection.quantity.Dimension;
+import io.github.leafproof.inspection.quantity.Display;
+import io.github.leafproof.inspection.quantity.UnitSystem;
+import io.github.leafproof.inspection.verdict.Outcome;
+import io.github.leafproof.inspection.verdict.Side;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** How advice about leaves is put into words. */
+final class NextLeafWords {
+    private final UnitSystem system;
+
+    NextLeafWords(UnitSystem system) {
+        this.system = system;
+    }
+
+    String of(NextLeaf next) {
+        if (next instanceof NextLeaf.Try offer) {
+            return of(offer);
+        }
+        if (next instanceof NextLeaf.Repeat repeat) {
+            return of(repeat.contradiction());
+        }
+        if (next instanceof NextLeaf.CannotSettle stuck) {
+            return of(stuck);
+        }
+        NextLeaf.Settled settled = (NextLeaf.Settled) next;
+        return "Nothing more to offer: " + said(settled.outcome(), settled.side()) + ".";
+    }
+
+    private String of(NextLeaf.Try offer) {
+        String refusing = "if it refuses, " + branch(offer.ifRefuses());
+        String passing = "if it passes, " + branch(offer.ifPasses());
+        boolean refusingSettles = offer.ifRefuses() instanceof NextLeaf.Settled;
+        String first = refusingSettles ? refusing : passing;
+        String second = refusingSettles ? passing : refusing;
+        return "Offer " + named(offer.feeler()) + ": " + first + "; " + second + ".";
+    }
+
+    private String of(Contradiction contradiction) {
+        Feeler entered = contradiction.passing().feeler();
+        Feeler refused = contradiction.refusing().feeler();
+        String remedy = "wipe the leaves, check that the engine is cold and at the right dead centre, and offer ";
+        return entered.equals(refused)
+                ? named(entered) + " was found both to enter and to refuse: " + remedy + "it again."
+                : named(entered) + " entered, though " + named(refused) + " refused; both cannot be: " + remedy
+                        + "both again.";
+    }
+
+    private String of(NextLeaf.CannotSettle stuck) {
+        String start = "No leaf or stack in this set can settle it";
+        String leaves = wanted(stuck);
+        String measuring = stuck.neverMeasured().isEmpty()
+                ? ""
+                : " Never measured: "
+                        + stuck.neverMeasured().stream().map(Leaf::label).collect(Collectors.joining(", "))
+                        + "; measuring may be all it takes.";
+        return start + (leaves.isEmpty() ? "." : ": " + leaves + ".") + measuring;
+    }
+
+    private String branch(AfterTrial after) {
+        if (after instanceof AfterTrial.Offer offer) {
+            return "offer " + named(offer.feeler());
+        }
+        if (after instanceof NextLeaf.Repeat) {
+            return "that contradicts an earlier trial, and both are to be made again";
+        }
+        if (after instanceof NextLeaf.CannotSettle stuck) {
+            String leaves = wanted(stuck);
+            return "nothing in this set can settle it" + (leaves.isEmpty() ? "" : ", but " + leaves);
+        }
+        NextLeaf.Settled settled = (NextLeaf.Settled) after;
+        return said(settled.outcome(), settled.side());
+    }
+
+    private static String said(Outcome outcome, Side side) {
+        if (outcome == Outcome.PASSES) {
+            return "the gap is inside the limits";
+        }
+        if (outcome == Outcome.TOLERATED) {
+            return "the gap is inside what is tolerated";
+        }
+        return side == Side.LOW ? "the gap is too small" : "the gap is too large";
+    }
+
+    /** What to reach for, and what it measures: that is seldom what is stamped on it. */
+    private String named(Feeler feeler) {
+        String together = feeler.leaves().size() > 1 ? " together" : "";
+        String thickness = Display.of(feeler.thickness(), system);
+        String known = feeler.neverMeasured()
+                ? "never measured, taken as "
+                : feeler.leaves().size() > 1 ? "" : "measures ";
+        return feeler.label() + together + " (" + known + thickness + ")";
+    }
+
+    private String wanted(NextLeaf.CannotSettle stuck) {
+        List<String> pair = phrases(stuck, true);
+        List<String> alone = phrases(stuck, false);
+        String either = String.join(", or ", alone);
+        String both = String.join(" together with ", pair);
+        String all = pair.isEmpty() ? either : alone.isEmpty() ? both : both + ", or " + either;
+        return all.isEmpty() ? "" : all + ", would (measured to u " + length(stuck.u(), stuck.u()) + ")";
+    }
+
+    private List<String> phrases(NextLeaf.CannotSettle stuck, boolean inPair) {
+        return stuck.wanted().stream()
+                .filter(leaf -> leaf.inPair() == inPair)
+                .map(leaf -> "a leaf measuring " + range(leaf, stuck.u()) + " that "
+                        + leaf.result().word())
+                .collect(Collectors.toUnmodifiableList());
+    }
+
+    private String range(LeafWanted leaf, double u) {
+        if (leaf.thinnest() <= 0) {
+            return "at most " + length(leaf.thickest(), u);
+        }
+        return Double.isInfinite(leaf.thickest())
+                ? "at least " + length(leaf.thinnest(), u)
+                : "between " + length(leaf.thinnest(), u) + " and " + length(leaf.thickest(), u);
+    }
+
+    private String length(double metres, double u) {
+        return Display.of(metres, Dimension.LENGTH, u, system.unitFor(Dimension.LENGTH, metres));
+    }
+}
