@@ -1,0 +1,56 @@
+package io.github.leafproof.inspection.record;
+
+import java.util.List;
+
+/** Says in a writer's words what is wrong where JSON breaks off. */
+final class BrokenJson {
+    private static final List<String> NO_NUMBERS = List.of("NaN", "Infinity", "INF");
+
+    private BrokenJson() {}
+
+    static String message(String text, int offset) {
+        for (String word : NO_NUMBERS) {
+            if (text.startsWith(word, offset - word.length())) {
+                return word + " is no number";
+            }
+        }
+        return offset < text.length()
+                ? named(text.codePointAt(offset)) + " is out of place here"
+                : "the file ends too early";
+    }
+
+    private static String named(int c) {
+        return switch (c) {
+            case '\n', '\r' -> "the end of the line";
+            case '\t' -> "a tab";
+            case ' ' -> "a blank";
+            default -> Shown.isUnshowable(c) ? "an invisible character" : "the character " + Character.toString(c);
+        };
+    }
+
+    static String help(String text, int offset) {
+        int c = offset < text.length() ? text.codePointAt(offset) : ' ';
+        if (offset > 0 && text.charAt(offset - 1) == '\\') {
+            return "a backslash inside a text is written twice: \\\\";
+        }
+        return switch (c) {
+            case '\'', '\u2018', '\u2019', '\u201C', '\u201D', '\u201E', '\u00AB', '\u00BB' ->
+                "keys and texts stand in straight double quotes: \"bore\"";
+            case '}', ']' ->
+                afterComma(text, offset)
+                        ? "remove the comma before it: nothing follows it"
+                        : "check that a value stands before it, and that it closes the bracket opened last";
+            case '"' -> "a comma or a colon is missing before it";
+            case '/', '#' -> "JSON has no comments; a remark on an entry goes into its note";
+            case '\n', '\r', '\t' ->
+                "a text ends on the line it began on; a line break inside it is written \\n, a tab \\t";
+            default ->
+                "keys, words and quantities stand in double quotes (\"0.05 mm\"); only true, false and plain numbers such as "
+                        + "1.5 do without";
+        };
+    }
+
+    private static boolean afterComma(String text, int offset) {
+        return text.substring(0, offset).stripTrailing().endsWith(",");
+    }
+}

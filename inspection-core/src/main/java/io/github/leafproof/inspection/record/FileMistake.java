@@ -1,0 +1,84 @@
+package io.github.leafproof.inspection.record;
+
+import io.github.leafproof.inspection.record.Problem.Level;
+
+/** Every kind of mistake a file can hold. A code once given keeps its meaning. */
+public enum FileMistake {
+    // The file as a whole
+    LP601("There is no such file"),
+    LP602("A folder stands where a file is wanted"),
+    LP603("The file cannot be opened or read"),
+    LP604("The file is larger than any such file can be"),
+    LP605("The file is empty"),
+    LP606("The file is not UTF-8 text"),
+    LP607("The file is not JSON, or was cut off"),
+    LP608("The file is nested deeper, or holds more or longer values, than any such file can"),
+    LP609("There are more problems than are shown"),
+    LP610("The file could not be written"),
+
+    // Keys and kinds of values
+    LP611("A key stands twice in the same object"),
+    LP612("A key is not known"),
+    LP613("A key is missing"),
+    LP614("A value is of the wrong kind"),
+    LP615("A text is blank, or far too long"),
+    LP616("A text holds characters that cannot be shown"),
+    LP617("A list is empty"),
+    LP618("The same thing stands twice in a list"),
+    LP619("A word is none of those that are understood"),
+
+    // Quantities, numbers and dates
+    LP621("A text is no quantity"),
+    LP622("A quantity is of the wrong dimension"),
+    LP623("An amount is negative or zero where that is impossible"),
+    LP624("A number is out of range"),
+    LP625("A date or time is not written as ISO 8601 has it"),
+    LP626("Two dates are in the wrong order"),
+
+    // Engine card
+    LP631("A lower limit is above its upper limit"),
+    LP632("Two facts of an engine cannot both be true"),
+    LP633("A shop's own fact has the name of a standard one"),
+
+    // Gauge tray
+    LP641("A gauge is stated without any uncertainty"),
+    LP642("An uncertainty is stated in two ways at once, or by half"),
+    LP643("Two leaves of a set have the same marking"),
+    LP644("Two gauges have the same name"),
+    LP645("A set holds more leaves than any set does"),
+
+    // Job sheet
+    LP651("An entry gives nothing, or more than one thing"),
+    LP652("A key does not belong to this sort of entry"),
+    LP653("A correction corrects nothing"),
+
+    // Report
+    LP661("The report is of a form this program does not know"),
+
+    // What looks odd, and can be used all the same
+    LP681("The displacement does not follow from bore and stroke", Level.WARNING),
+    LP682("A leaf measures far from its marking", Level.WARNING),
+    LP683("The times of the entries run backwards", Level.WARNING);
+
+    private final String meaning;
+    private final Level level;
+
+    FileMistake(String meaning) {
+        this(meaning, Level.ERROR);
+    }
+
+    FileMistake(String meaning, Level level) {
+        this.meaning = meaning;
+        this.level = level;
+    }
+
+    /** What kind of mistake it is, in a line. */
+    public String meaning() {
+        return meaning;
+    }
+
+    /** Whether a file with this mistake cannot be used. */
+    public Level level() {
+        return level;
+    }
+}

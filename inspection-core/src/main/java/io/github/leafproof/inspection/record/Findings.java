@@ -1,0 +1,65 @@
+package io.github.leafproof.inspection.record;
+
+import io.github.leafproof.inspection.record.Problem.Level;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Gathers what is wrong with one file while it is read, and gives it back in the order of the file. */
+final class Findings {
+    /** More than anybody mends in one go; a file of nothing but mistakes must not fill the memory with complaints. */
+    static final int MOST = 500;
+
+    private record Finding(int offset, Problem problem) {}
+
+    private final String file;
+    private final LineIndex lines;
+    private final List<Finding> found = new ArrayList<>();
+    private boolean more;
+
+    /** Problems of a file whose text is known. */
+    Findings(String file, String text) {
+        this.file = file;
+        this.lines = new LineIndex(text);
+    }
+
+    /** The one problem of a file whose text nobody has seen. */
+    static Problem whole(String file, FileMistake mistake, String message, @Nullable String help) {
+        return new Problem(mistake.level(), mistake.name(), file, "", message, help);
+    }
+
+    void add(FileMistake mistake, int offset, @Nullable Trail trail, String message, @Nullable String help) {
+        if (found.size() >= MOST) {
+            more = true;
+            return;
+        }
+        found.add(new Finding(
+                offset, new Problem(mistake.level(), mistake.name(), file, place(offset, trail), message, help)));
+    }
+
+    boolean hasErrors() {
+        return found.stream().anyMatch(finding -> finding.problem().level() == Level.ERROR);
+    }
+
+    List<Problem> inOrder() {
+        List<Problem> ordered = found.stream()
+                .sorted(Comparator.comparingInt(Finding::offset))
+                .map(Finding::problem)
+                .collect(Collectors.toCollection(ArrayList::new));
+        if (more) {
+            ordered.add(whole(
+                    file,
+                    FileMistake.LP609,
+                    "there are more problems than the " + MOST + " shown",
+                    "mend these first, then read the file again"));
+        }
+        return ordered;
+    }
+
+    /** Line, column and path, as {@link Problem#place()} promises them. */
+    String place(int offset, @Nullable Trail trail) {
+        return lines.place(offset) + (trail == null ? "" : " " + trail);
+    }
+}

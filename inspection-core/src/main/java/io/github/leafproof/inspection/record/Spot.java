@@ -1,0 +1,257 @@
+package io.github.leafproof.inspection.record;
+
+import io.github.leafproof.inspection.quantity.Dimension;
+import io.github.leafproof.inspection.quantity.Quantity;
+import io.github.leafproof.inspection.quantity.QuantityException;
+import io.github.leafproof.inspection.quantity.Spelling;
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One value of a file, ready to be asked what it is. Each question answers with the value, or with nothing after it has
+ * complained; so a reader asks on, and every mistake is found in one go.
+ */
+final class Spot {
+    private static final int LONGEST_TEXT = 10_000;
+    private static final BigDecimal LARGEST = new BigDecimal("1e100");
+
+    private final Json json;
+    private final Trail trail;
+    private final Findings findings;
+
+    Spot(Json json, Trail trail, Findings findings) {
+        this.json = json;
+        this.trail = trail;
+        this.findings = findings;
+    }
+
+    /** The value as it was written. */
+    Json json() {
+        return json;
+    }
+
+    /** Where it stands, for whoever wants to complain of it later. */
+    String place() {
+        return findings.place(json.offset(), trail);
+    }
+
+    void complain(FileMistake mistake, String message, @Nullable String help) {
+        findings.add(mistake, json.offset(), trail, message, help);
+    }
+
+    /** Complains and answers with nothing. */
+    private <T> Optional<T> no(FileMistake mistake, String message, String help) {
+        complain(mistake, message, help);
+        return Optional.empty();
+    }
+
+    private <T> Optional<T> wrongKind(String wanted, String help) {
+        return no(FileMistake.LP614, wanted + " belongs here, not " + json.words(), help);
+    }
+
+    /** Its members, when it is an object; keys that are not among the known ones are complained of. */
+    Optional<Fields> fields(String what, List<String> known) {
+        Optional<Fields> fields = anyFields(what);
+        fields.ifPresent(found -> found.allow(known));
+        return fields;
+    }
+
+    /** Its members, when it is an object, whatever their keys. */
+    Optional<Fields> anyFields(String what) {
+        return json instanceof Json.Members members
+                ? Optional.of(new Fields(this, members, trail, findings))
+                : wrongKind(what, "write it in braces: { \"key\": … }");
+    }
+
+    /** Its items, when it is a list. */
+    Optional<List<Spot>> items(String what) {
+        if (!(json instanceof Json.Items items)) {
+            return wrongKind(what, "write it in brackets: [ … ]");
+        }
+        List<Spot> spots = new ArrayList<>();
+        for (Json value : items.values()) {
+            spots.add(new Spot(value, trail.item(spots.size()), findings));
+        }
+        return Optional.of(spots);
+    }
+
+    /** Its items, when it is a list with something in it. */
+    Optional<List<Spot>> someItems(String what) {
+        return items(what)
+                .filter(found -> !found.isEmpty()
+                        || no(
+                                        FileMistake.LP617,
+                                        what + " is empty",
+                                        "an empty list says nothing; leave the key out, or fill the list")
+                                .isPresent());
+    }
+
+    /** Its text, when it is one a person can read. */
+    Optional<String> text(String what) {
+        if (!(json instanceof Json.Text text)) {
+            return wrongKind(what, "write it in double quotes");
+        }
+        if (text.text().isBlank()) {
+            return no(
+                    FileMistake.LP615,
+                    what + " belongs here, and the text is blank",
+                    "a blank says nothing; leave the key out where nothing is known");
+        }
+        if (text.text().length() > LONGEST_TEXT) {
+            return no(
+                    FileMistake.LP615,
+                    "the text is " + text.text().length() + " characters long",
+                    "the longest a text can be is " + LONGEST_TEXT);
+        }
+        boolean unshowable = text.text().codePoints().anyMatch(c -> c != '\n' && c != '\t' && Shown.isUnshowable(c));
+        return unshowable
+                ? no(
+                        FileMistake.LP616,
+                        "the text holds characters that cannot be shown",
+                        "remove control characters and halves of characters; a new line is \\n")
+                : Optional.of(text.text());
+    }
+
+    /** Its word, when it is one of those that are understood. */
+    Optional<String> word(String what, List<String> understood) {
+        Optional<String> word = text(what);
+        if (word.isEmpty() || understood.contains(word.get())) {
+            return word;
+        }
+        return no(
+                FileMistake.LP619,
+                Shown.quoted(word.get()) + " is not " + what,
+                Spelling.nearest(word.get(), understood)
+                                .map(near -> "did you mean " + near + "? ")
+                                .orElse("") + "understood are " + String.join(", ", understood));
+    }
+
+    /** Its answer, when it is true or false. */
+    Optional<Boolean> yesNo() {
+        return json instanceof Json.Truth truth
+                ? Optional.of(truth.yes())
+                : wrongKind("yes or no", "write true or false, without quotes");
+    }
+
+    /** Its number, when it is one that can be counted with. */
+    Optional<BigDecimal> number(String what) {
+        if (!(json instanceof Json.Digits number)) {
+            return wrongKind(what, "write a number without quotes and with a dot, such as 1.5");
+        }
+        Optional<BigDecimal> found = decimal(number.digits());
+        return found.isPresent()
+                ? found
+                : no(
+                        FileMistake.LP624,
+                        Shown.quoted(number.digits()) + " is beyond what can be measured",
+                        "numbers go from 1e-100 up to 1e100");
+    }
+
+    private static Optional<BigDecimal> decimal(String digits) {
+        try {
+            BigDecimal number = new BigDecimal(digits);
+            boolean sane = number.signum() == 0
+                    || (number.abs().compareTo(LARGEST) < 0
+                            && number.abs().compareTo(BigDecimal.ONE.divide(LARGEST)) >= 0);
+            return sane ? Optional.of(number) : Optional.empty();
+        } catch (NumberFormatException e) {
+            // An exponent of ten digits is more than BigDecimal takes.
+            return Optional.empty();
+        }
+    }
+
+    /** Its number, when it is a whole one within these bounds. */
+    Optional<Integer> whole(String what, int lowest, int highest) {
+        return number(what).flatMap(number -> {
+            boolean fits = number.stripTrailingZeros().scale() <= 0
+                    && number.compareTo(BigDecimal.valueOf(lowest)) >= 0
+                    && number.compareTo(BigDecimal.valueOf(highest)) <= 0;
+            return fits
+                    ? Optional.of(number.intValueExact())
+                    : no(
+                            FileMistake.LP624,
+                            what + " cannot be " + Shown.briefly(number.toString(), 40),
+                            "write a whole number from " + lowest + " to " + highest);
+        });
+    }
+
+    /** Its amount, when it is a quantity of any dimension. */
+    Optional<Quantity> amount(String what, String example) {
+        if (!(json instanceof Json.Text)) {
+            return wrongKind(what, "write a number and a unit in double quotes, such as \"" + example + "\"");
+        }
+        return text(what).flatMap(text -> {
+            try {
+                return Optional.of(Quantity.parse(text));
+            } catch (QuantityException e) {
+                return no(FileMistake.LP621, String.valueOf(e.getMessage()), e.remedy());
+            }
+        });
+    }
+
+    /** Its amount, when it is a quantity of this dimension. */
+    Optional<Quantity> amount(Dimension dimension) {
+        String words = dimension.words();
+        String example = Example.of(dimension);
+        return amount(Example.withArticle(words) + " in text", example).flatMap(quantity -> {
+            if (quantity.dimension().equals(dimension)) {
+                return Optional.of(quantity);
+            }
+            return no(
+                    FileMistake.LP622,
+                    Example.withArticle(words) + " belongs here; " + Shown.quoted(quantity.toString()) + " is "
+                            + Example.withArticle(quantity.dimension().words()),
+                    "write " + Example.withArticle(words) + " such as \"" + example + "\"");
+        });
+    }
+
+    /** Its amount, when it is an interval: where differences are meant, {@code 1 °C} is understood as {@code 1 K}. */
+    Optional<Quantity> interval(Dimension of) {
+        return amount(Example.withArticle(of.difference().words()) + " in text", Example.of(of.difference()))
+                .map(Quantity::asDifference)
+                .flatMap(quantity -> quantity.dimension().equals(of.difference())
+                        ? Optional.of(quantity)
+                        : no(
+                                FileMistake.LP622,
+                                Example.withArticle(of.difference().words()) + " belongs here; "
+                                        + Shown.quoted(quantity.toString()) + " is "
+                                        + Example.withArticle(
+                                                quantity.dimension().words()),
+                                "write " + Example.withArticle(of.difference().words()) + " such as \""
+                                        + Example.of(of.difference()) + "\""));
+    }
+
+    /** Its day, when it is one. */
+    Optional<LocalDate> date() {
+        return text("a date").flatMap(text -> {
+            try {
+                return Optional.of(LocalDate.parse(text));
+            } catch (DateTimeException e) {
+                return no(
+                        FileMistake.LP625,
+                        Shown.quoted(text) + " is not a date",
+                        "write year-month-day, such as 2026-03-04");
+            }
+        });
+    }
+
+    /** Its moment, when it is one. */
+    Optional<OffsetDateTime> moment() {
+        return text("a date and time").flatMap(text -> {
+            try {
+                return Optional.of(OffsetDateTime.parse(text));
+            } catch (DateTimeException e) {
+                return no(
+                        FileMistake.LP625,
+                        Shown.quoted(text) + " is not a date and time",
+                        "write date, T, time and Z or the offset, such as 2026-03-04T10:12:00Z");
+            }
+        });
+    }
+}
