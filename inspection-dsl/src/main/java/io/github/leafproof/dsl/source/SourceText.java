@@ -59,6 +59,11 @@ public final class SourceText {
         return text.substring(start, end > start && text.charAt(end - 1) == '\r' ? end - 1 : end);
     }
 
+    /** Where a line starts: the offset of its first character. */
+    public int lineStart(int number) {
+        return lineStarts[number - 1];
+    }
+
     /** Line and column of a character, or of the place just behind the last one. */
     public Position at(int offset) {
         int found = Arrays.binarySearch(lineStarts, offset);

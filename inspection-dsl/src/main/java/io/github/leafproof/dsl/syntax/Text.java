@@ -7,6 +7,9 @@ import java.util.stream.Collectors;
 /** A quoted text, in pieces: what is printed as it stands, and holes that are filled with a value when it is shown. */
 public record Text(List<Piece> pieces, Span span) {
 
+    /** More decimals than this no gauge gives. */
+    public static final int MOST_DIGITS = 12;
+
     public Text {
         pieces = List.copyOf(pieces);
     }
@@ -20,7 +23,7 @@ public record Text(List<Piece> pieces, Span span) {
     /**
      * A value to be filled in: {@code {x in thou, 1 digit}}.
      *
-     * @param digits how many decimals to show, or −1 where the value's own uncertainty decides
+     * @param digits how many decimals to show, 0 to {@value #MOST_DIGITS}, or −1 where the value's own uncertainty decides
      */
     public record Hole(Expression value, int digits, Span span) implements Piece {}
 

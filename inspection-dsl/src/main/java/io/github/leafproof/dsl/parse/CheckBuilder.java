@@ -1,0 +1,113 @@
+package io.github.leafproof.dsl.parse;
+
+import static io.github.leafproof.dsl.parse.SmallThings.need;
+import static io.github.leafproof.dsl.parse.SmallThings.span;
+
+import io.github.leafproof.dsl.source.Span;
+import io.github.leafproof.dsl.syntax.Declaration;
+import io.github.leafproof.dsl.syntax.Expression;
+import io.github.leafproof.dsl.syntax.Name;
+import io.github.leafproof.dsl.syntax.Target;
+import io.github.leafproof.dsl.syntax.Text;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.antlr.v4.runtime.Token;
+import org.jspecify.annotations.Nullable;
+
+/** One check: its title, how grave it is, and its clauses in any order. */
+final class CheckBuilder extends InspectionParserBaseVisitor<Span> {
+
+    private final SmallThings things;
+    private final ExpressionBuilder expressions;
+    private final Map<String, Span> said = new HashMap<>();
+
+    private @Nullable Name severity;
+    private boolean gate;
+    private final List<Target> after = new ArrayList<>();
+    private @Nullable Expression when;
+    private final List<Expression> requirements = new ArrayList<>();
+    private Declaration.@Nullable Confidence confidence;
+    private final List<Declaration.Advice> advice = new ArrayList<>();
+    private final List<Text> because = new ArrayList<>();
+
+    CheckBuilder(SmallThings things, ExpressionBuilder expressions) {
+        this.things = things;
+        this.expressions = expressions;
+    }
+
+    Declaration.Check check(InspectionParser.CheckContext context) {
+        Target target = things.target(context.target());
+        if (context.text() == null) {
+            things.report(ClauseDiagnostics.checkWithoutTitle(things.source(), target));
+        }
+        Text title = context.text() == null ? new Text(List.of(), target.span()) : things.text(context.text());
+        context.name().forEach(this::readHeaderWord);
+        for (InspectionParser.CheckClauseContext clause :
+                need(context.checkBody()).checkClause()) {
+            SmallThings.readOrSkip(() -> clause.accept(this));
+        }
+        return new Declaration.Check(
+                target, title, severity, gate, after, when, requirements, confidence, advice, because, span(context));
+    }
+
+    private void readHeaderWord(InspectionParser.NameContext context) {
+        Name word = things.name(context);
+        if (word.text().equals("gate")) {
+            once(context.getStart());
+            gate = true;
+        } else if (severity == null) {
+            severity = word;
+        } else {
+            things.report(ClauseDiagnostics.strayHeaderWord(things.source(), word, severity));
+        }
+    }
+
+    @Override
+    public Span visitCheckAfter(InspectionParser.CheckAfterContext context) {
+        after.addAll(things.targets(context.targets()));
+        return span(context);
+    }
+
+    @Override
+    public Span visitCheckWhen(InspectionParser.CheckWhenContext context) {
+        once(context.getStart());
+        when = expressions.expression(context.expression());
+        return span(context);
+    }
+
+    @Override
+    public Span visitRequire(InspectionParser.RequireContext context) {
+        requirements.add(expressions.expression(context.expression()));
+        return span(context);
+    }
+
+    @Override
+    public Span visitCheckConfidence(InspectionParser.CheckConfidenceContext context) {
+        once(context.getStart());
+        confidence = things.confidence(context.amount());
+        return span(context);
+    }
+
+    @Override
+    public Span visitAdvise(InspectionParser.AdviseContext context) {
+        advice.add(new Declaration.Advice(
+                things.name(context.name()), expressions.expression(context.expression()), span(context)));
+        return span(context);
+    }
+
+    @Override
+    public Span visitBecause(InspectionParser.BecauseContext context) {
+        because.add(things.text(context.text()));
+        return span(context);
+    }
+
+    private void once(Token word) {
+        Span span = Words.span(word);
+        Span before = said.putIfAbsent(word.getText(), span);
+        if (before != null) {
+            things.report(ClauseDiagnostics.saidTwice(things.source(), span, word.getText(), before));
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package io.github.leafproof.dsl.parse;
+
+import io.github.leafproof.dsl.diagnostic.Code;
+import io.github.leafproof.dsl.diagnostic.Diagnostic;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.source.Span;
+import io.github.leafproof.dsl.syntax.Expression;
+import io.github.leafproof.dsl.syntax.Name;
+import io.github.leafproof.dsl.syntax.Target;
+
+/** What is said about declarations whose words are in order but which lack or repeat something. */
+final class ClauseDiagnostics {
+
+    private ClauseDiagnostics() {}
+
+    static Diagnostic checkWithoutTitle(SourceText source, Target check) {
+        return Diagnostic.error(Code.LP124, source, check.span(), "the check " + check + " has no title")
+                .help("write what it is about behind its name: check " + check + " \"Engine is cold\" { \u2026 }");
+    }
+
+    static Diagnostic procedureIncomplete(SourceText source, Span header, boolean noTitle, boolean noRevision) {
+        String lacks = noTitle && noRevision ? "title and no revision" : noTitle ? "title" : "revision";
+        return Diagnostic.error(Code.LP125, source, header, "the procedure has no " + lacks)
+                .help("write: procedure first_look \"First look\" revision 1");
+    }
+
+    static Diagnostic chainedComparison(SourceText source, Span first, Span second) {
+        return Diagnostic.error(Code.LP127, source, second, "comparisons cannot be chained")
+                .alsoAt(source, first, "already compared here")
+                .help("write `x between 1 mm and 3 mm`, or join two comparisons with `and`");
+    }
+
+    static Diagnostic confidenceWithoutPercent(SourceText source, Expression.Amount amount) {
+        return Diagnostic.error(Code.LP128, source, amount.span(), "a confidence is given in per cent")
+                .help("write it with the sign, such as 95 %");
+    }
+
+    static Diagnostic notWhole(SourceText source, Span number, String what) {
+        return Diagnostic.error(Code.LP129, source, number, what + " is a whole number of at most 9 digits");
+    }
+
+    static Diagnostic strayHeaderWord(SourceText source, Name word, Name severity) {
+        return Diagnostic.error(Code.LP136, source, word.span(), "`" + word + "` is one word too many")
+                .alsoAt(source, severity.span(), "the severity")
+                .help("behind a check's title stand its severity and `gate`, each at most once");
+    }
+
+    static Diagnostic saidTwice(SourceText source, Span again, String word, Span before) {
+        return Diagnostic.error(Code.LP137, source, again, "`" + word + "` is said twice")
+                .alsoAt(source, before, "said here before")
+                .help("keep one of them");
+    }
+
+    static Diagnostic afterInFor(SourceText source, Span after) {
+        return Diagnostic.error(Code.LP138, source, after, "`after` cannot stand in a for")
+                .help("write it into the stage around it, or into each check");
+    }
+}

@@ -1,0 +1,146 @@
+package io.github.leafproof.dsl.parse;
+
+import io.github.leafproof.dsl.source.Span;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import org.antlr.v4.runtime.CommonToken;
+import org.antlr.v4.runtime.DefaultErrorStrategy;
+import org.antlr.v4.runtime.InputMismatchException;
+import org.antlr.v4.runtime.Parser;
+import org.antlr.v4.runtime.ParserRuleContext;
+import org.antlr.v4.runtime.RecognitionException;
+import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.atn.ATNState;
+import org.antlr.v4.runtime.atn.StarLoopEntryState;
+import org.antlr.v4.runtime.atn.StarLoopbackState;
+import org.antlr.v4.runtime.misc.IntervalSet;
+
+/**
+ * What the parser does where the text does not follow the grammar. It says so once, and goes on at the next clause or
+ * declaration of the block it is in; since all brackets have partners here, it cannot lose its block. It never mends
+ * the text by a guess, save where the slip is plain: a misspelt keyword, a keyword used as a name.
+ */
+final class Slips extends DefaultErrorStrategy {
+
+    private final Problems problems;
+    private final Words words;
+    private final int[] partners;
+    private final Mismatch mismatch;
+
+    Slips(Problems problems, Words words) {
+        this.problems = problems;
+        this.words = words;
+        this.partners = partners(words);
+        this.mismatch = new Mismatch(problems.source(), words);
+    }
+
+    private static int[] partners(Words words) {
+        int[] partners = new int[words.size()];
+        Deque<Integer> open = new ArrayDeque<>();
+        for (int at = 0; at < words.size(); at++) {
+            partners[at] = at;
+            switch (words.type(at)) {
+                case InspectionLexer.LBRACE, InspectionLexer.LPAREN, InspectionLexer.LBRACKET -> open.push(at);
+                case InspectionLexer.RBRACE, InspectionLexer.RPAREN, InspectionLexer.RBRACKET ->
+                    partners[open.pop()] = at;
+                default -> {}
+            }
+        }
+        return partners;
+    }
+
+    @Override
+    public void reportError(Parser parser, RecognitionException e) {
+        if (!inErrorRecoveryMode(parser)) {
+            beginErrorCondition(parser);
+            problems.add(mismatch.describe(parser, e));
+        }
+    }
+
+    /** Leaves the word where it is for the blocks around, save that a clause which read nothing must not stand still. */
+    @Override
+    public void recover(Parser parser, RecognitionException e) {
+        ParserRuleContext context = parser.getContext();
+        if (Blocks.isPart(context.getRuleIndex()) && parser.getCurrentToken() == context.getStart()) {
+            parser.consume();
+        }
+    }
+
+    @Override
+    public Token recoverInline(Parser parser) {
+        Token found = parser.getCurrentToken();
+        IntervalSet expected = parser.getExpectedTokens();
+        if (parser.getContext().getRuleIndex() == InspectionParser.RULE_name && isKeywordForName(found)) {
+            if (!inErrorRecoveryMode(parser)) {
+                problems.add(GrammarDiagnostics.reservedWord(problems.source(), Words.span(found), found.getText()));
+            }
+            return parser.consume();
+        }
+        int brace = braceOnThisLine(found);
+        if (expected.contains(InspectionLexer.LBRACE) && expected.size() == 1 && brace >= 0) {
+            reportError(parser, new InputMismatchException(parser));
+            parser.getInputStream().seek(brace);
+            return parser.match(InspectionLexer.LBRACE);
+        }
+        throw new InputMismatchException(parser);
+    }
+
+    private boolean isKeywordForName(Token found) {
+        return Keywords.RESERVED.contains(found.getType()) && words.isOnSameLine(found.getTokenIndex());
+    }
+
+    private int braceOnThisLine(Token found) {
+        int at = found.getTokenIndex();
+        while (words.isOnSameLine(at) && words.type(at) != InspectionLexer.RBRACE) {
+            if (words.type(at) == InspectionLexer.LBRACE) {
+                return at;
+            }
+            at++;
+        }
+        return -1;
+    }
+
+    /** Before each part of a block: skips what cannot be one. */
+    @Override
+    public void sync(Parser parser) {
+        ATNState state = parser.getInterpreter().atn.states.get(parser.getState());
+        boolean loop = state instanceof StarLoopEntryState || state instanceof StarLoopbackState;
+        if (!loop || !Blocks.isBlock(state.ruleIndex)) {
+            return;
+        }
+        int rule = state.ruleIndex;
+        int at = parser.getCurrentToken().getTokenIndex();
+        boolean skipping = inErrorRecoveryMode(parser);
+        if (!skipping && !Blocks.canStand(rule, words, at)) {
+            if (respell(rule, at)) {
+                return;
+            }
+            problems.add(mismatch.stray(rule, words.get(at)));
+            beginErrorCondition(parser);
+            skipping = true;
+            at = partners[at] + 1;
+        }
+        if (skipping) {
+            while (!Blocks.resumes(rule, words, at) && !respell(rule, at)) {
+                at = partners[at] + 1;
+            }
+            parser.getInputStream().seek(at);
+        }
+    }
+
+    /** A word at the beginning of a line that is nearly a keyword of this block is taken for it. */
+    private boolean respell(int rule, int at) {
+        if (words.type(at) != InspectionLexer.NAME || words.isOnSameLine(at)) {
+            return false;
+        }
+        CommonToken word = words.get(at);
+        Optional<String> meant = NearWord.of(word.getText(), Keywords.written(Blocks.keywords(rule)));
+        meant.ifPresent(keyword -> {
+            Span span = Words.span(word);
+            problems.add(GrammarDiagnostics.misspelt(problems.source(), span, word.getText(), keyword));
+            word.setType(Keywords.type(keyword));
+        });
+        return meant.isPresent();
+    }
+}

@@ -1,0 +1,115 @@
+package io.github.leafproof.dsl.parse;
+
+import java.util.List;
+import org.antlr.v4.runtime.CommonToken;
+
+/**
+ * Joins the words of each unit to one. A unit stands behind a number or behind {@code in}, on the same line: a word,
+ * and further words joined by {@code per}, by a middle dot, or by a slash without blanks. The grammar alone cannot
+ * tell a unit from a name, since both are words of the shop's choosing.
+ */
+final class UnitWords {
+
+    private final Words words;
+    private final List<CommonToken> result;
+    private final StringBuilder unit = new StringBuilder();
+    private int at;
+
+    private UnitWords(Words words) {
+        this.words = words;
+        this.result = words.room();
+    }
+
+    static Words join(Words words) {
+        return new UnitWords(words).join();
+    }
+
+    private Words join() {
+        while (at < words.size()) {
+            boolean mayHaveUnit = mayHaveUnit();
+            result.add(words.get(at++));
+            if (mayHaveUnit && isUnitWord(at)) {
+                readUnit();
+            }
+        }
+        return words.with(result);
+    }
+
+    private boolean mayHaveUnit() {
+        return switch (words.type(at)) {
+            case InspectionLexer.NUMBER -> true;
+            case InspectionLexer.IN -> words.type(at - 2) != InspectionLexer.FOR;
+            default -> false;
+        };
+    }
+
+    private void readUnit() {
+        CommonToken first = words.get(at);
+        unit.setLength(0);
+        readWord();
+        while (isJoin() && isUnitWord(at + 1)) {
+            unit.append(sign(at++));
+            readWord();
+        }
+        result.add(Words.joined(first, words.get(at - 1), InspectionLexer.UNIT, unit.toString()));
+    }
+
+    private void readWord() {
+        unit.append(words.letters(at++));
+        boolean power = words.type(at) == InspectionLexer.TO_THE && words.isGlued(at) && words.isGlued(at + 1);
+        if (power && words.letters(at + 1).matches("[1-9]")) {
+            unit.append(words.letters(at + 1));
+            at += 2;
+        }
+    }
+
+    private boolean isJoin() {
+        return switch (words.type(at)) {
+            case InspectionLexer.PER, InspectionLexer.MIDDLE_DOT -> words.isOnSameLine(at);
+            case InspectionLexer.DIVIDED_BY -> words.isGlued(at) && words.isGlued(at + 1);
+            default -> false;
+        };
+    }
+
+    private String sign(int index) {
+        return switch (words.type(index)) {
+            case InspectionLexer.PER -> " per ";
+            case InspectionLexer.MIDDLE_DOT -> "\u00B7";
+            default -> "/";
+        };
+    }
+
+    private boolean isUnitWord(int index) {
+        if (!words.isOnSameLine(index)) {
+            return false;
+        }
+        return switch (words.type(index)) {
+            case InspectionLexer.UNIT_SIGN, InspectionLexer.PERCENT -> true;
+            case InspectionLexer.NAME -> !beginsSomethingElse(index);
+            case InspectionLexer.IN -> isInch(index);
+            default -> false;
+        };
+    }
+
+    /** {@code 4 in} is a length, while {@code 4 in thou} is a number to be shown in another unit. */
+    private boolean isInch(int index) {
+        return words.type(index + 1) == InspectionLexer.IN || !isUnitWord(index + 1);
+    }
+
+    /** Whether the word is the next arm of a choice, {@code plastic: …}, or is called, indexed or pointed from. */
+    private boolean beginsSomethingElse(int index) {
+        int next = index + 1;
+        while (words.type(next) == InspectionLexer.COMMA && isOption(next + 1)) {
+            next += 2;
+        }
+        return switch (words.type(next)) {
+            case InspectionLexer.COLON -> true;
+            case InspectionLexer.LPAREN, InspectionLexer.LBRACKET, InspectionLexer.ARROW -> next == index + 1;
+            default -> false;
+        };
+    }
+
+    private boolean isOption(int index) {
+        return words.type(index) == InspectionLexer.NAME || words.type(index) == InspectionLexer.STRING;
+    }
+}

@@ -1,0 +1,68 @@
+package io.github.leafproof.dsl.parse;
+
+import io.github.leafproof.dsl.source.Span;
+import java.util.ArrayList;
+import java.util.List;
+import org.antlr.v4.runtime.CommonToken;
+import org.antlr.v4.runtime.Token;
+
+/** Cuts a text into words and signs, and says of each sign that the language does not know what to write instead. */
+final class WordReading {
+
+    private final Problems problems;
+    private final InspectionLexer lexer;
+    private final List<CommonToken> words = new ArrayList<>();
+
+    private WordReading(Problems problems, int start, int end) {
+        this.problems = problems;
+        this.lexer = new InspectionLexer(
+                new CharacterWindow(problems.source().name(), problems.source().text(), start, end));
+        lexer.removeErrorListeners();
+        // Lines count from the text's beginning, also when only a stretch of it is read.
+        lexer.setLine(problems.source().at(start).line());
+    }
+
+    static Words read(Problems problems, int start, int end) {
+        return new WordReading(problems, start, end).read();
+    }
+
+    private Words read() {
+        Token token = lexer.nextToken();
+        while (token.getType() != Token.EOF) {
+            if (token.getChannel() == Token.DEFAULT_CHANNEL) {
+                accept((CommonToken) token);
+            }
+            token = lexer.nextToken();
+        }
+        words.add((CommonToken) token);
+        return Words.of(problems.source().text(), words);
+    }
+
+    private void accept(CommonToken token) {
+        Span span = Words.span(token);
+        switch (token.getType()) {
+            case InspectionLexer.UNKNOWN -> unknown(span);
+            case InspectionLexer.SEMICOLON -> problems.add(SignDiagnostics.semicolon(problems.source(), span));
+            case InspectionLexer.PLUS_MINUS -> problems.add(SignDiagnostics.plusMinus(problems.source(), span));
+            case InspectionLexer.UNCLOSED_STRING -> {
+                problems.add(TextDiagnostics.quoteMissing(problems.source(), span));
+                words.add(token);
+            }
+            case InspectionLexer.CURLY_STRING -> {
+                problems.add(TextDiagnostics.curlyQuotes(problems.source(), span));
+                words.add(token);
+            }
+            default -> words.add(token);
+        }
+    }
+
+    private int lastUnknownEnd = -1;
+
+    /** A run of unknown signs is one mistake. */
+    private void unknown(Span span) {
+        if (span.start() != lastUnknownEnd) {
+            problems.add(SignDiagnostics.unknown(problems.source(), span));
+        }
+        lastUnknownEnd = span.end();
+    }
+}

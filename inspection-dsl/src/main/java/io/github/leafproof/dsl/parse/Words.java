@@ -1,0 +1,91 @@
+package io.github.leafproof.dsl.parse;
+
+import io.github.leafproof.dsl.source.Span;
+import java.util.ArrayList;
+import java.util.List;
+import org.antlr.v4.runtime.CommonToken;
+import org.antlr.v4.runtime.Token;
+
+/** The words and signs of a text in order, with what the passes before the grammar want to know of them. */
+final class Words {
+
+    private final String text;
+    private final List<CommonToken> words;
+
+    private Words(String text, List<CommonToken> words) {
+        this.text = text;
+        this.words = words;
+    }
+
+    static Words of(String text, List<CommonToken> words) {
+        return new Words(text, words);
+    }
+
+    /** How many there are; the end of the text counts as the last. */
+    int size() {
+        return words.size();
+    }
+
+    CommonToken get(int index) {
+        return words.get(Math.min(Math.max(index, 0), words.size() - 1));
+    }
+
+    int type(int index) {
+        return index < 0 ? Token.INVALID_TYPE : get(index).getType();
+    }
+
+    /** Whether this one stands right behind the one before, without so much as a blank. */
+    boolean isGlued(int index) {
+        return index > 0 && get(index).getStartIndex() == get(index - 1).getStopIndex() + 1;
+    }
+
+    /** Whether this one stands on the line of the one before. */
+    boolean isOnSameLine(int index) {
+        return index > 0 && get(index).getLine() == get(index - 1).getLine() && type(index) != Token.EOF;
+    }
+
+    /** What stands between this one and the one before. */
+    String gap(int index) {
+        return index == 0
+                ? ""
+                : text.substring(get(index - 1).getStopIndex() + 1, get(index).getStartIndex());
+    }
+
+    /** The letters of a word as they stand in the text. */
+    String letters(int index) {
+        return get(index).getText();
+    }
+
+    Span span(int index) {
+        return span(get(index));
+    }
+
+    static Span span(Token token) {
+        if (token.getType() == Token.EOF) {
+            return new Span(token.getStartIndex(), token.getStartIndex());
+        }
+        return new Span(token.getStartIndex(), Math.max(token.getStartIndex(), token.getStopIndex() + 1));
+    }
+
+    List<CommonToken> list() {
+        return words;
+    }
+
+    /** The same words with some joined or left out. */
+    Words with(List<CommonToken> others) {
+        return new Words(text, others);
+    }
+
+    /** A word that covers several, written in a given way. */
+    static CommonToken joined(CommonToken first, CommonToken last, int type, String letters) {
+        CommonToken token = new CommonToken(first);
+        token.setType(type);
+        token.setStopIndex(last.getStopIndex());
+        token.setText(letters);
+        return token;
+    }
+
+    List<CommonToken> room() {
+        return new ArrayList<>(words.size());
+    }
+}
