@@ -158,6 +158,15 @@ public final class Dimension {
                 .orElseGet(this::spelledOut);
     }
 
+    /** The name with its article, for use in a sentence: {@code a length}, {@code an angle}, {@code an amount per time}. */
+    public String phrase() {
+        String words = words();
+        if (words.startsWith("per ")) {
+            return "an amount " + words;
+        }
+        return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;
+    }
+
     private String spelledOut() {
         StringBuilder words = new StringBuilder();
         for (int base = 0; base < BASES.size(); base++) {
@@ -183,9 +192,11 @@ public final class Dimension {
     }
 
     private Dimension combine(Dimension other, IntBinaryOperator operation) {
-        return of(IntStream.range(0, powers.length)
-                .map(i -> operation.applyAsInt(powers[i], other.powers[i]))
-                .toArray());
+        int[] combined = new int[powers.length];
+        for (int i = 0; i < combined.length; i++) {
+            combined[i] = operation.applyAsInt(powers[i], other.powers[i]);
+        }
+        return of(combined);
     }
 
     private static Dimension of(int[] powers) {

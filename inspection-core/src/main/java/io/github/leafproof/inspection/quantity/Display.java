@@ -32,7 +32,7 @@ public final class Display {
      */
     public static String of(double base, Dimension dimension, double u, Unit unit) {
         if (!unit.dimension().equals(dimension)) {
-            throw new IllegalArgumentException("a " + dimension + " cannot be shown in " + unit);
+            throw new IllegalArgumentException(dimension.phrase() + " cannot be shown in " + unit);
         }
         double number = unit.fromBase(base);
         String digits = u == 0 ? shortest(number) : rounded(number, place(unit.differenceFromBase(u)));

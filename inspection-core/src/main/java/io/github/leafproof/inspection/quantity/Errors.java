@@ -1,9 +1,9 @@
 package io.github.leafproof.inspection.quantity;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
@@ -12,14 +12,18 @@ import java.util.TreeMap;
  * <p>A stated source has one component. The spread of readings taken together has one for each round, so that the scatter
  * two amounts share is kept without ever writing down a covariance: the sum over rounds of the products of components is
  * the covariance of the means (JCGM 100 clause 5.2.3).
+ *
+ * <p>Components are kept in the order of their keys, none of them zero: what has cancelled must not show up in a report.
  */
 final class Errors {
-    static final Errors NONE = new Errors(new TreeMap<>());
+    static final Errors NONE = new Errors(new Key[0], new double[0]);
 
-    private final SortedMap<Key, Double> components;
+    private final Key[] keys;
+    private final double[] amounts;
 
-    private Errors(SortedMap<Key, Double> components) {
-        this.components = components;
+    private Errors(Key[] keys, double[] amounts) {
+        this.keys = keys;
+        this.amounts = amounts;
     }
 
     private record Key(Source source, int component) implements Comparable<Key> {
@@ -28,7 +32,7 @@ final class Errors {
 
         @Override
         public int compareTo(Key other) {
-            return ORDER.compare(this, other);
+            return this == other ? 0 : ORDER.compare(this, other);
         }
     }
 
@@ -36,83 +40,97 @@ final class Errors {
         if (!(u >= 0) || Double.isInfinite(u)) {
             throw new IllegalArgumentException("the standard uncertainty of " + source.name() + " cannot be " + u);
         }
-        SortedMap<Key, Double> components = new TreeMap<>();
-        put(components, new Key(source, 0), u);
-        return new Errors(components);
+        return u == 0 ? NONE : new Errors(new Key[] {new Key(source, 0)}, new double[] {u});
     }
 
     static Errors ofRounds(Source spread, List<Double> readings, double mean) {
         double n = readings.size();
-        double scale = Math.sqrt(n * (n - 1));
-        SortedMap<Key, Double> components = new TreeMap<>();
-        for (int round = 0; round < readings.size(); round++) {
-            put(components, new Key(spread, round), (readings.get(round) - mean) / scale);
+        Key[] keys = new Key[readings.size()];
+        double[] amounts = new double[readings.size()];
+        for (int round = 0; round < keys.length; round++) {
+            keys[round] = new Key(spread, round);
+            amounts[round] = (readings.get(round) - mean) / Math.sqrt(n * (n - 1));
         }
-        return new Errors(components);
+        return new Errors(keys, amounts).scaled(1);
     }
 
+    /** The errors of a value that moves by {@code a} with the first and by {@code b} with the second. */
     static Errors combined(double a, Errors first, double b, Errors second) {
-        SortedMap<Key, Double> components = new TreeMap<>();
-        first.components.forEach((key, error) -> put(components, key, a * error));
-        second.components.forEach((key, error) -> put(components, key, components.getOrDefault(key, 0.0) + b * error));
-        return new Errors(components);
+        int most = first.keys.length + second.keys.length;
+        Key[] keys = new Key[most];
+        double[] amounts = new double[most];
+        int count = 0;
+        int i = 0;
+        int j = 0;
+        while (i < first.keys.length || j < second.keys.length) {
+            int order = order(first, i, second, j);
+            Key key = order <= 0 ? first.keys[i] : second.keys[j];
+            double amount = (order <= 0 ? a * first.amounts[i++] : 0) + (order >= 0 ? b * second.amounts[j++] : 0);
+            if (!Double.isFinite(amount)) {
+                throw new IllegalArgumentException(
+                        "the uncertainty from " + key.source().name() + " grows without bound");
+            }
+            keys[count] = key;
+            amounts[count] = amount;
+            count += amount == 0 ? 0 : 1;
+        }
+        return count == 0 ? NONE : new Errors(Arrays.copyOf(keys, count), Arrays.copyOf(amounts, count));
+    }
+
+    private static int order(Errors first, int i, Errors second, int j) {
+        if (i == first.keys.length) {
+            return 1;
+        }
+        return j == second.keys.length ? -1 : first.keys[i].compareTo(second.keys[j]);
     }
 
     Errors scaled(double factor) {
         return combined(factor, this, 0, NONE);
     }
 
-    // What cancels is gone: a share of nothing must not show up in a report.
-    private static void put(SortedMap<Key, Double> components, Key key, double error) {
-        if (!Double.isFinite(error)) {
-            throw new IllegalArgumentException(
-                    "the uncertainty from " + key.source().name() + " grows without bound");
-        }
-        if (error == 0) {
-            components.remove(key);
-        } else {
-            components.put(key, error);
-        }
-    }
-
     boolean isNone() {
-        return components.isEmpty();
+        return keys.length == 0;
     }
 
     boolean has(Source source) {
-        return components.keySet().stream().anyMatch(key -> key.source().equals(source));
+        return Arrays.stream(keys).anyMatch(key -> key.source().equals(source));
     }
 
     double standard() {
-        return rootSumSquare(components.values());
+        return Math.sqrt(covarianceWith(this));
+    }
+
+    double covarianceWith(Errors other) {
+        double sum = 0;
+        int i = 0;
+        int j = 0;
+        while (i < keys.length && j < other.keys.length) {
+            int order = keys[i].compareTo(other.keys[j]);
+            sum += order == 0 ? amounts[i] * other.amounts[j] : 0;
+            i += order <= 0 ? 1 : 0;
+            j += order >= 0 ? 1 : 0;
+        }
+        return sum;
     }
 
     Map<Source, Double> bySource() {
         Map<Source, Double> shares = new TreeMap<>();
-        components.forEach((key, error) -> shares.merge(key.source(), Math.abs(error), Math::hypot));
+        for (int i = 0; i < keys.length; i++) {
+            shares.merge(keys[i].source(), Math.abs(amounts[i]), Math::hypot);
+        }
         return shares;
     }
 
-    double covarianceWith(Errors other) {
-        return components.entrySet().stream()
-                .mapToDouble(entry -> entry.getValue() * other.components.getOrDefault(entry.getKey(), 0.0))
-                .sum();
-    }
-
+    /** Welch and Satterthwaite: u⁴/ν is the sum of the sources' uᵢ⁴/νᵢ. */
     double degreesOfFreedom() {
-        double u = standard();
-        double inverse = bySource().entrySet().stream()
-                .mapToDouble(share ->
-                        Math.pow(share.getValue() / u, 4) / share.getKey().degreesOfFreedom())
-                .sum();
-        return inverse > 0 ? 1 / inverse : Double.POSITIVE_INFINITY;
-    }
-
-    private static double rootSumSquare(Iterable<Double> errors) {
-        double sum = 0;
-        for (double error : errors) {
-            sum = Math.hypot(sum, error);
+        if (Arrays.stream(keys).allMatch(key -> Double.isInfinite(key.source().degreesOfFreedom()))) {
+            return Double.POSITIVE_INFINITY;
         }
-        return sum;
+        double u = standard();
+        double inverse = 0;
+        for (Map.Entry<Source, Double> share : bySource().entrySet()) {
+            inverse += Math.pow(share.getValue() / u, 4) / share.getKey().degreesOfFreedom();
+        }
+        return 1 / inverse;
     }
 }

@@ -25,7 +25,7 @@ public final class Estimate {
 
     private Estimate(double value, Dimension dimension, Errors errors) {
         if (!Double.isFinite(value)) {
-            throw new IllegalArgumentException("a " + dimension + " of " + value + " is not an amount");
+            throw new IllegalArgumentException(dimension.phrase() + " of " + value + " is not an amount");
         }
         this.value = value;
         this.dimension = dimension;
@@ -51,9 +51,9 @@ public final class Estimate {
         Dimension of = value.dimension().difference();
         if (!of.equals(uncertainty.dimension())) {
             throw new QuantityException(
-                    "an uncertainty given as a " + uncertainty.dimension() + " says nothing about a "
-                            + value.dimension(),
-                    "give the uncertainty as a " + of);
+                    "an uncertainty given as " + uncertainty.dimension().phrase() + " says nothing about "
+                            + value.dimension().phrase(),
+                    "give the uncertainty as " + of.phrase());
         }
         return of(value.base(), value.dimension(), uncertainty.standard(), source);
     }
@@ -157,7 +157,7 @@ public final class Estimate {
     public Estimate dividedBy(Estimate other) {
         if (other.value == 0) {
             throw new IllegalArgumentException(
-                    "a " + dimension + " cannot be divided by a " + other.dimension + " of zero");
+                    dimension.phrase() + " cannot be divided by " + other.dimension.phrase() + " of zero");
         }
         return new Estimate(
                 value / other.value,
@@ -176,7 +176,7 @@ public final class Estimate {
     /** A whole power, which may be zero or negative. */
     public Estimate power(int exponent) {
         if (value == 0 && exponent < 0) {
-            throw new IllegalArgumentException("a " + dimension + " of zero has no power of " + exponent);
+            throw new IllegalArgumentException(dimension.phrase() + " of zero has no power of " + exponent);
         }
         double slope = exponent == 0 ? 0 : exponent * Math.pow(value, exponent - 1.0);
         return map(x -> Math.pow(x, exponent), slope, dimension.power(exponent));
@@ -186,9 +186,9 @@ public final class Estimate {
     public Estimate sqrt() {
         Dimension root = dimension
                 .root(2)
-                .orElseThrow(() -> new IllegalArgumentException("a " + dimension + " has no square root"));
+                .orElseThrow(() -> new IllegalArgumentException(dimension.phrase() + " has no square root"));
         if (value < 0 || (value == 0 && !isExact())) {
-            throw new IllegalArgumentException("no square root can be taken of a " + dimension + " of " + value);
+            throw new IllegalArgumentException("no square root can be taken of " + dimension.phrase() + " of " + value);
         }
         return map(Math::sqrt, value == 0 ? 0 : 0.5 / Math.sqrt(value), root);
     }
@@ -261,7 +261,7 @@ public final class Estimate {
     }
 
     private IllegalArgumentException wrong(String deed, Estimate other) {
-        return new IllegalArgumentException("a " + dimension + " cannot be " + deed + " a " + other.dimension);
+        return new IllegalArgumentException(dimension.phrase() + " cannot be " + deed + " " + other.dimension.phrase());
     }
 
     /** The value with its uncertainty, in metric units. */

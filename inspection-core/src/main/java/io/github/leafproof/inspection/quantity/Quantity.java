@@ -126,7 +126,7 @@ public final class Quantity {
     public Quantity in(Unit other) {
         if (!dimension().equals(other.dimension())) {
             throw new QuantityException(
-                    this + " is a " + dimension() + " and cannot be given in " + named(other) + ", a unit of "
+                    this + " is " + dimension().phrase() + " and cannot be given in " + named(other) + ", a unit of "
                             + other.dimension(),
                     "choose a unit of " + dimension());
         }

@@ -103,7 +103,7 @@ public record Limits(double lower, double upper, double toleratedLower, double t
 
     private static void same(Dimension a, Dimension b) {
         if (!a.equals(b)) {
-            throw new IllegalArgumentException("limits cannot be made of a " + a + " and a " + b);
+            throw new IllegalArgumentException("limits cannot be made of " + a.phrase() + " and " + b.phrase());
         }
     }
 }
