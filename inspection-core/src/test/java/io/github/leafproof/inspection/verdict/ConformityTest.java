@@ -68,13 +68,12 @@ class ConformityTest {
     }
 
     @Test
-    void a_head_of_24_degrees_is_within_3_kelvins_of_a_room_of_21() {
-        Estimate head = Estimate.exact(Quantity.parse("24.1 °C"));
-        Estimate room = Estimate.exact(Quantity.parse("21.1 °C"));
-        Limits limits = Limits.within(3, 0);
-        // In kelvins the subtraction leaves 3.000000000000057; people would not call that more than 3.
-        assertThat(head.minus(room).value()).isNotEqualTo(3.0);
-        assertThat(Conformity.ofReading(head.minus(room), limits).low()).isEqualTo(1);
+    void an_engine_3_kelvins_above_a_cold_shed_is_within_3_kelvins_of_it() {
+        Estimate head = Estimate.exact(Quantity.parse("-16.8 °C"));
+        Estimate shed = Estimate.exact(Quantity.parse("-19.8 °C"));
+        // In kelvins the subtraction leaves 3.0000000000000284; people would not call that more than 3.
+        assertThat(head.minus(shed).value()).isGreaterThan(3);
+        assertThat(probability(head.minus(shed), Limits.within(3, 0))).isEqualTo(1);
     }
 
     @Test

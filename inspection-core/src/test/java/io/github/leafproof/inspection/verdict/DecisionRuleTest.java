@@ -12,6 +12,7 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -91,10 +92,10 @@ class DecisionRuleTest {
 
     @Property
     void more_confidence_never_decides_more(
-            @ForAll @DoubleRange(min = 0.5, max = 0.999) double less,
-            @ForAll @DoubleRange(min = 0.5, max = 0.999) double more,
-            @ForAll @DoubleRange(min = 0, max = 1) double a,
-            @ForAll @DoubleRange(min = 0, max = 1) double b) {
+            @ForAll @DoubleRange(min = 0.5, max = 0.999) @Scale(3) double less,
+            @ForAll @DoubleRange(min = 0.5, max = 0.999) @Scale(3) double more,
+            @ForAll @DoubleRange(min = 0, max = 1) @Scale(3) double a,
+            @ForAll @DoubleRange(min = 0, max = 1) @Scale(3) double b) {
         Conformity conformity = new Conformity(Math.min(a, b), Math.max(a, b), 0, 0);
         Finding strict = DecisionRule.guarded(Math.max(less, more)).decide(conformity);
         Finding lenient = DecisionRule.guarded(Math.min(less, more)).decide(conformity);
@@ -105,10 +106,10 @@ class DecisionRuleTest {
 
     @Property
     void more_evidence_never_turns_a_finding_round(
-            @ForAll @DoubleRange(min = 0, max = 1) double a,
-            @ForAll @DoubleRange(min = 0, max = 1) double b,
-            @ForAll @DoubleRange(min = 0, max = 1) double c,
-            @ForAll @DoubleRange(min = 0, max = 1) double d) {
+            @ForAll @DoubleRange(min = 0, max = 1) @Scale(3) double a,
+            @ForAll @DoubleRange(min = 0, max = 1) @Scale(3) double b,
+            @ForAll @DoubleRange(min = 0, max = 1) @Scale(3) double c,
+            @ForAll @DoubleRange(min = 0, max = 1) @Scale(3) double d) {
         double[] sorted = DoubleStream.of(a, b, c, d).sorted().toArray();
         Finding wide = USUAL.decide(new Conformity(sorted[0], sorted[3], 0, 0));
         Finding narrow = USUAL.decide(new Conformity(sorted[1], sorted[2], 0, 0));
@@ -119,7 +120,8 @@ class DecisionRuleTest {
 
     @Property
     void a_higher_probability_never_makes_a_worse_finding(
-            @ForAll @DoubleRange(min = 0, max = 1) double a, @ForAll @DoubleRange(min = 0, max = 1) double b) {
+            @ForAll @DoubleRange(min = 0, max = 1) @Scale(3) double a,
+            @ForAll @DoubleRange(min = 0, max = 1) @Scale(3) double b) {
         Finding worse = USUAL.decide(certainly(Math.min(a, b)));
         Finding better = USUAL.decide(certainly(Math.max(a, b)));
         if (worse == Finding.PASSES) {
