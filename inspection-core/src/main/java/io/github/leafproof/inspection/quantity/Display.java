@@ -13,7 +13,7 @@ import java.math.RoundingMode;
 public final class Display {
     private static final int UNCERTAIN_DIGITS = 2;
     private static final int EXACT_DIGITS = 10;
-    private static final int LONGEST_PLAIN = 15;
+    private static final int MOST_PADDING_ZEROS = 15;
 
     private Display() {}
 
@@ -110,9 +110,10 @@ public final class Display {
         return BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
     }
 
+    // Written out, unless that would take more padding zeros than anybody counts.
     private static String plain(BigDecimal number) {
         BigDecimal shown = number.signum() == 0 ? BigDecimal.ZERO.setScale(Math.max(0, number.scale())) : number;
         String text = shown.toPlainString();
-        return text.length() <= LONGEST_PLAIN + shown.precision() ? text : shown.toString();
+        return text.length() <= shown.precision() + MOST_PADDING_ZEROS ? text : shown.toString();
     }
 }

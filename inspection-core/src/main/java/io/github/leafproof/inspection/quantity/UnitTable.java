@@ -1,10 +1,11 @@
 package io.github.leafproof.inspection.quantity;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.Set;
 
 /**
  * Every unit that has a name of its own, one line each: symbol, what it is in units above it, other spellings.
@@ -165,6 +166,10 @@ final class UnitTable {
         return List.copyOf(SYMBOLS.keySet());
     }
 
+    static Set<String> names() {
+        return Collections.unmodifiableSet(UNITS.keySet());
+    }
+
     static Unit intervalOf(Unit scale) {
         return find(scale.symbol().equals("°F") ? "Δ°F" : "K").orElseThrow();
     }
@@ -175,7 +180,7 @@ final class UnitTable {
         if (meant != null) {
             return "write " + meant;
         }
-        return Spelling.nearest(written, new TreeSet<>(UNITS.keySet()))
+        return Spelling.nearest(written, names())
                 .map(known -> "did you mean " + known + "?" + caseNote(known, written))
                 .orElse("known units are " + String.join(", ", symbols()) + ", and products and quotients of these");
     }

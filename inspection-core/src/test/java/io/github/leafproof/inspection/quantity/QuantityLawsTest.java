@@ -3,8 +3,11 @@ package io.github.leafproof.inspection.quantity;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.domains.Domain;
 
 /** Laws that hold for every quantity, whatever its number and unit. */
@@ -24,6 +27,56 @@ class QuantityLawsTest {
         Unit target = quantity.dimension().equals(other.dimension()) ? other : Unit.coherent(quantity.dimension());
         Quantity converted = quantity.in(target);
         assertThat(Quantity.parse(converted.toString())).isEqualTo(converted);
+    }
+
+    @Property(tries = 5000)
+    void whatever_is_typed_gives_a_quantity_or_a_remedy(@ForAll("scribbles") String text) {
+        try {
+            assertThat(Quantity.parse(Quantity.parse(text).toString())).isEqualTo(Quantity.parse(text));
+        } catch (QuantityException refused) {
+            assertThat(refused.getMessage()).isNotBlank();
+            assertThat(refused.remedy()).isNotBlank();
+        }
+    }
+
+    @Provide
+    Arbitrary<String> scribbles() {
+        Arbitrary<String> pieces = Arbitraries.of(
+                "0",
+                "1",
+                "25",
+                "400",
+                ".",
+                ",",
+                "-",
+                "+",
+                " ",
+                "/",
+                "^",
+                "e",
+                "E9",
+                "e-99",
+                "\u00a0",
+                "°",
+                "·",
+                "·10^-9",
+                "·π^2",
+                "mm",
+                "in",
+                "lbf",
+                "per ",
+                "turn",
+                "K",
+                "°C",
+                "%",
+                "²",
+                "⁻¹",
+                "(",
+                "Infinity",
+                "NaN",
+                "\u0130",
+                "x");
+        return pieces.list().ofMaxSize(12).map(list -> String.join("", list));
     }
 
     @Property

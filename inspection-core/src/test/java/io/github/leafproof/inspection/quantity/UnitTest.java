@@ -1,6 +1,7 @@
 package io.github.leafproof.inspection.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -43,6 +44,21 @@ class UnitTest {
         assertThat(unit("/K")).isEqualTo(unit("per K"));
         assertThat(unit("  ")).isEqualTo(Unit.ONE);
         assertThat(Unit.ONE.dimension().isRatio()).isTrue();
+    }
+
+    @Test
+    void twelve_thousand_revolutions_a_minute_are_1257_radians_a_second() {
+        // 1 rpm is π/30 rad/s by definition; digits recalculated.
+        assertThat(unit("rpm").toBase(12_000)).isCloseTo(1256.637_061_435_917, within(1e-12));
+        assertThat(Quantity.parse("12 000 rpm").base()).isCloseTo(1256.637_061_435_917, within(1e-12));
+    }
+
+    @Test
+    void one_atmosphere_is_29_92_inches_of_mercury() {
+        // NIST SP 811 (2008), printed 29.9213 inHg and 14.69595 psi; verified in a transcription.
+        Quantity atmosphere = Quantity.parse("1 atm");
+        assertThat(atmosphere.in(unit("inHg")).value()).isCloseTo(29.921_255_579_7, within(5e-11));
+        assertThat(atmosphere.in(unit("psi")).value()).isCloseTo(14.695_948_775_5, within(5e-11));
     }
 
     @Test
