@@ -9,4 +9,8 @@ module io.github.leafproof.dsl {
     exports io.github.leafproof.dsl.source;
     exports io.github.leafproof.dsl.diagnostic;
     exports io.github.leafproof.dsl.syntax;
+    exports io.github.leafproof.dsl.formula;
+    exports io.github.leafproof.dsl.graph;
+    exports io.github.leafproof.dsl.meaning;
+    exports io.github.leafproof.dsl.report;
 }

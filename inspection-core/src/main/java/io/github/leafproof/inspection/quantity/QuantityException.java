@@ -9,6 +9,7 @@ package io.github.leafproof.inspection.quantity;
 public final class QuantityException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
+    private final String problem;
     private final String remedy;
 
     /**
@@ -19,7 +20,13 @@ public final class QuantityException extends IllegalArgumentException {
      */
     public QuantityException(String problem, String remedy) {
         super(problem);
+        this.problem = problem;
         this.remedy = remedy;
+    }
+
+    /** What is wrong; the message, and never null. */
+    public String problem() {
+        return problem;
     }
 
     /** What to write instead, as a sentence without a full stop. */

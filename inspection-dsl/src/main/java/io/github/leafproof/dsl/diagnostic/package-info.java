@@ -1,6 +1,5 @@
 /**
- * What is wrong with a procedure, said so that its writer can mend it: place, reason, remedy. Every message of the
- * compiler is made here, so that they read alike.
+ * What is wrong with a procedure, said so that its writer can mend it: place, reason, remedy; and how that is printed.
  */
 @NullMarked
 package io.github.leafproof.dsl.diagnostic;

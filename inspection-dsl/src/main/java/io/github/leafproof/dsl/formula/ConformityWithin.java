@@ -1,0 +1,75 @@
+package io.github.leafproof.dsl.formula;
+
+import io.github.leafproof.inspection.clearance.GapEvidence;
+import io.github.leafproof.inspection.quantity.Estimate;
+import io.github.leafproof.inspection.verdict.Conformity;
+import io.github.leafproof.inspection.verdict.DecisionRule;
+import io.github.leafproof.inspection.verdict.Limits;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How surely a value lies between two limits, when the limits may be uncertain themselves (a limit computed from a
+ * measured length, say). With exact limits, the usual case, these are the core's own rules.
+ */
+final class ConformityWithin {
+
+    private ConformityWithin() {}
+
+    /**
+     * A reading against limits: JCGM 106 clause 7. An uncertain limit is taken on the reading's side of the comparison:
+     * their difference, in which shared errors cancel, is judged against zero.
+     */
+    static Conformity ofReading(Estimate reading, @Nullable Estimate lower, @Nullable Estimate upper, boolean strict) {
+        if (strict && reading.isExact()) {
+            return Conformity.certain(isStrictlyInside(reading.value(), lower, upper));
+        }
+        if (isExact(lower) && isExact(upper)) {
+            return Conformity.ofReading(reading, LimitsHeld.exactly(lower, upper));
+        }
+        Conformity above = lower == null
+                ? Conformity.certain(true)
+                : Conformity.ofReading(reading.minus(lower), Limits.atLeast(0));
+        Conformity under =
+                upper == null ? Conformity.certain(true) : Conformity.ofReading(reading.minus(upper), Limits.atMost(0));
+        return new Conformity(
+                Math.max(0, above.low() + under.low() - 1),
+                Math.min(above.high(), under.high()),
+                above.below(),
+                under.above());
+    }
+
+    /**
+     * A gap against limits. Where a limit is uncertain, conforming must be shown against the limits drawn in by as much
+     * as the confidence asks for, and failing against the limits let out by as much.
+     */
+    static Conformity ofGap(
+            GapEvidence evidence, @Nullable Estimate lower, @Nullable Estimate upper, DecisionRule rule) {
+        if (isExact(lower) && isExact(upper)) {
+            return evidence.conformity(LimitsHeld.exactly(lower, upper));
+        }
+        double z = rule.z();
+        Conformity wide = evidence.conformity(LimitsHeld.exactly(shifted(lower, -z), shifted(upper, z)));
+        Estimate innerLower = shifted(lower, z);
+        Estimate innerUpper = shifted(upper, -z);
+        boolean closed = innerLower != null && innerUpper != null && innerLower.value() > innerUpper.value();
+        double low = closed
+                ? 0
+                : evidence.conformity(LimitsHeld.exactly(innerLower, innerUpper))
+                        .low();
+        return new Conformity(Math.min(low, wide.high()), wide.high(), wide.below(), wide.above());
+    }
+
+    private static boolean isExact(@Nullable Estimate limit) {
+        return limit == null || limit.isExact();
+    }
+
+    private static @Nullable Estimate shifted(@Nullable Estimate limit, double z) {
+        return limit == null
+                ? null
+                : Estimate.exact(limit.value() + z * limit.standardUncertainty(), limit.dimension());
+    }
+
+    private static boolean isStrictlyInside(double value, @Nullable Estimate lower, @Nullable Estimate upper) {
+        return (lower == null || value > lower.value()) && (upper == null || value < upper.value());
+    }
+}

@@ -1,0 +1,56 @@
+package io.github.leafproof.dsl.formula;
+
+import io.github.leafproof.inspection.quantity.UnitSystem;
+import io.github.leafproof.inspection.verdict.DecisionRule;
+
+/**
+ * What a formula sees while it is evaluated: the numbered slots of the graph, the arguments of the function it stands
+ * in, the confidence that conditions are decided with, and the units in which text shows its numbers.
+ *
+ * <p>A frame belongs to one evaluation and is not for sharing between threads.
+ */
+public final class Frame {
+
+    private static final Value[] NONE = {};
+
+    private final Value[] slots;
+    private final Value[] arguments;
+    private final DecisionRule rule;
+    private final UnitSystem units;
+
+    private Frame(Value[] slots, Value[] arguments, DecisionRule rule, UnitSystem units) {
+        this.slots = slots;
+        this.arguments = arguments;
+        this.rule = rule;
+        this.units = units;
+    }
+
+    /** The frame in which a check or a derived value is evaluated. It reads the given slots, not a copy of them. */
+    public static Frame of(Value[] slots, DecisionRule rule, UnitSystem units) {
+        return new Frame(slots, NONE, rule, units);
+    }
+
+    /** The same slots, for a function with these arguments. */
+    Frame within(Value[] callArguments) {
+        return new Frame(slots, callArguments, rule, units);
+    }
+
+    /** The value in a slot. */
+    public Value slot(int number) {
+        return slots[number];
+    }
+
+    Value argument(int number) {
+        return arguments[number];
+    }
+
+    /** The confidence that conditions are decided with. */
+    public DecisionRule rule() {
+        return rule;
+    }
+
+    /** The units in which text shows its numbers. */
+    public UnitSystem units() {
+        return units;
+    }
+}

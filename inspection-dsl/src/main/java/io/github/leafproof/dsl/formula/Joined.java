@@ -1,0 +1,70 @@
+package io.github.leafproof.dsl.formula;
+
+import io.github.leafproof.inspection.verdict.Conformity;
+import io.github.leafproof.inspection.verdict.Outcome;
+import io.github.leafproof.inspection.verdict.Side;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Conditions joined by and, or by or: three-valued logic (Kleene). One that decides alone decides, whatever is open or
+ * lacking beside it; otherwise what is lacking must be supplied first.
+ *
+ * <p>The bounds of the joint probability assume nothing of how the parts depend on each other (Fréchet's bounds).
+ */
+public record Joined(boolean and, List<Formula> parts) implements Formula {
+
+    /** From the one that decides an {@code and} alone to the one that decides nothing; an {@code or} reads backwards. */
+    private static final List<Outcome> WORST_FIRST =
+            List.of(Outcome.FAILS, Outcome.CONTRADICTED, Outcome.OPEN, Outcome.TOLERATED, Outcome.PASSES);
+
+    public Joined {
+        parts = List.copyOf(parts);
+    }
+
+    @Override
+    public Value value(Frame frame) {
+        List<Value> values = new ArrayList<>(parts.size());
+        Value.Judged joint = null;
+        for (Formula part : parts) {
+            Value value = part.value(frame);
+            values.add(value);
+            if (value instanceof Value.Judged judged) {
+                joint = joint == null ? judged : join(joint, judged);
+            }
+        }
+        Outcome decisive = and ? Outcome.FAILS : Outcome.PASSES;
+        boolean lacks = values.stream().anyMatch(Value.Missing.class::isInstance);
+        return joint == null || (lacks && joint.outcome() != decisive) ? Value.Missing.of(values) : joint;
+    }
+
+    private Value.Judged join(Value.Judged one, Value.Judged other) {
+        boolean firstIsWorse = WORST_FIRST.indexOf(one.outcome()) <= WORST_FIRST.indexOf(other.outcome());
+        Value.Judged telling = firstIsWorse == and ? one : other;
+        Conformity a = one.conformity();
+        Conformity b = other.conformity();
+        Conformity bounds = and
+                ? new Conformity(Math.max(0, a.low() + b.low() - 1), Math.min(a.high(), b.high()), a.below(), a.above())
+                : new Conformity(Math.max(a.low(), b.low()), Math.min(1, a.high() + b.high()), a.below(), a.above());
+        return new Value.Judged(
+                telling.outcome(), bounds, telling.outcome() == Outcome.FAILS ? telling.side() : Side.NONE);
+    }
+
+    @Override
+    public String words() {
+        return parts.stream()
+                .map(part -> part instanceof Joined ? "(" + part.words() + ")" : part.words())
+                .collect(Collectors.joining(and ? " and " : " or "));
+    }
+
+    @Override
+    public void account(Frame frame, Account account) {
+        for (int i = 0; i < parts.size(); i++) {
+            if (i > 0) {
+                account.joins(and ? "and" : "or");
+            }
+            parts.get(i).account(frame, account);
+        }
+    }
+}

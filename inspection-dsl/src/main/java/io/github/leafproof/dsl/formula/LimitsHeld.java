@@ -1,0 +1,174 @@
+package io.github.leafproof.dsl.formula;
+
+import io.github.leafproof.inspection.quantity.Dimension;
+import io.github.leafproof.inspection.quantity.Estimate;
+import io.github.leafproof.inspection.verdict.Conformity;
+import io.github.leafproof.inspection.verdict.DecisionRule;
+import io.github.leafproof.inspection.verdict.Limits;
+import io.github.leafproof.inspection.verdict.Outcome;
+import io.github.leafproof.inspection.verdict.Side;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Whether a quantity, or a gap known by feel, lies within its limits.
+ *
+ * @param lower the least allowed, or null
+ * @param upper the most allowed, or null
+ * @param tolerated limits beyond those, inside which the value is let pass with a remark; each widens the side it lies on
+ * @param strict whether a value exactly on the limit is outside; it matters only for values without uncertainty, such
+ *     as counts
+ * @param relation as written behind the subject: {@code between 0.03 mm and 0.10 mm}
+ */
+public record LimitsHeld(
+        Formula subject,
+        @Nullable Formula lower,
+        @Nullable Formula upper,
+        List<Formula> tolerated,
+        boolean strict,
+        Wording relation)
+        implements Formula {
+
+    public LimitsHeld {
+        tolerated = List.copyOf(tolerated);
+    }
+
+    /** How the limits are put into words, given each limit as words. */
+    public record Wording(String form, List<Formula> limits) {
+        public Wording {
+            limits = List.copyOf(limits);
+        }
+
+        /** With the limits as the procedure writes them. */
+        String plain() {
+            return String.format(
+                    Locale.ROOT, form, limits.stream().map(Formula::words).toArray());
+        }
+
+        /** With the numbers that they have for this engine. */
+        String inNumbers(Frame frame) {
+            return String.format(
+                    Locale.ROOT,
+                    form,
+                    limits.stream().map(limit -> Shown.limit(limit, frame)).toArray());
+        }
+    }
+
+    @Override
+    public Value value(Frame frame) {
+        List<Value> needed = new ArrayList<>();
+        Value value = subject.value(frame);
+        needed.add(value);
+        limitFormulas().forEach(limit -> needed.add(Computed.number(limit, frame)));
+        if (needed.stream().anyMatch(Value.Missing.class::isInstance)) {
+            return Value.Missing.of(needed);
+        }
+        Window window = Window.of(this, frame);
+        if (window.isUpsideDown()) {
+            return Value.Missing.of(
+                    Value.Lack.Kind.NOT_COMPUTABLE,
+                    words(),
+                    "cannot be judged: its lower limit is above its upper one");
+        }
+        if (value instanceof Value.Felt felt) {
+            return felt(felt, window, frame.rule());
+        }
+        Estimate reading = ((Value.Amount) value).estimate();
+        return reading(reading, window, frame.rule());
+    }
+
+    private Value felt(Value.Felt felt, Window window, DecisionRule rule) {
+        if (felt.evidence().trials().isEmpty()) {
+            return Value.Missing.of(Value.Lack.Kind.NOT_ENTERED, subject.words(), "was not entered");
+        }
+        Conformity aimed = ConformityWithin.ofGap(felt.evidence(), window.lower(), window.upper(), rule);
+        if (!felt.evidence().contradictions(rule).isEmpty()) {
+            return new Value.Judged(Outcome.CONTRADICTED, aimed, Side.NONE);
+        }
+        Conformity wider =
+                ConformityWithin.ofGap(felt.evidence(), window.toleratedLower(), window.toleratedUpper(), rule);
+        return judged(aimed, wider, rule);
+    }
+
+    private Value reading(Estimate reading, Window window, DecisionRule rule) {
+        Conformity aimed = ConformityWithin.ofReading(reading, window.lower(), window.upper(), strict);
+        Conformity wider =
+                ConformityWithin.ofReading(reading, window.toleratedLower(), window.toleratedUpper(), strict);
+        return judged(aimed, wider, rule);
+    }
+
+    private static Value judged(Conformity aimed, Conformity wider, DecisionRule rule) {
+        Outcome outcome = rule.decide(aimed, wider);
+        return new Value.Judged(outcome, aimed, outcome == Outcome.FAILS ? wider.side() : Side.NONE);
+    }
+
+    private Stream<Formula> limitFormulas() {
+        return Stream.concat(Stream.of(lower, upper).flatMap(Stream::ofNullable), tolerated.stream());
+    }
+
+    @Override
+    public String words() {
+        return subject.words() + " " + relation.plain();
+    }
+
+    @Override
+    public void account(Frame frame, Account account) {
+        Value value = value(frame);
+        account.requires(subject.words() + " " + relation.inNumbers(frame));
+        account.measures(subject, frame);
+        if (value instanceof Value.Judged judged) {
+            account.says(LimitReason.of(this, judged, Window.of(this, frame), frame));
+        }
+    }
+
+    @Override
+    public List<Formula> parts() {
+        return Stream.concat(Stream.of(subject), limitFormulas()).toList();
+    }
+
+    /** The limits as numbers for one engine; null where there is none. The tolerated ones are the same or wider. */
+    record Window(
+            @Nullable Estimate lower,
+            @Nullable Estimate upper,
+            @Nullable Estimate toleratedLower,
+            @Nullable Estimate toleratedUpper) {
+
+        static Window of(LimitsHeld held, Frame frame) {
+            Estimate lower = limit(held.lower, frame);
+            Estimate upper = limit(held.upper, frame);
+            Estimate widerLower = lower;
+            Estimate widerUpper = upper;
+            for (Formula formula : held.tolerated) {
+                Estimate margin = limit(formula, frame);
+                if (margin != null && widerUpper != null && margin.value() > widerUpper.value()) {
+                    widerUpper = margin;
+                } else if (margin != null && widerLower != null && margin.value() < widerLower.value()) {
+                    widerLower = margin;
+                }
+            }
+            return new Window(lower, upper, widerLower, widerUpper);
+        }
+
+        private static @Nullable Estimate limit(@Nullable Formula formula, Frame frame) {
+            return formula == null ? null : Computed.estimate(Computed.number(formula, frame));
+        }
+
+        boolean isUpsideDown() {
+            return lower != null && upper != null && lower.value() > upper.value();
+        }
+
+        Dimension dimension() {
+            return lower != null ? lower.dimension() : upper != null ? upper.dimension() : Dimension.RATIO;
+        }
+    }
+
+    /** The window as the limits of the core, for those who compute with exact numbers. */
+    static Limits exactly(@Nullable Estimate lower, @Nullable Estimate upper) {
+        double from = lower == null ? Double.NEGATIVE_INFINITY : lower.value();
+        double to = upper == null ? Double.POSITIVE_INFINITY : upper.value();
+        return new Limits(from, to, from, to);
+    }
+}

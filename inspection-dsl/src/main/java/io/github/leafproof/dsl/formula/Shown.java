@@ -1,0 +1,102 @@
+package io.github.leafproof.dsl.formula;
+
+import io.github.leafproof.inspection.quantity.Dimension;
+import io.github.leafproof.inspection.quantity.Display;
+import io.github.leafproof.inspection.quantity.Estimate;
+import io.github.leafproof.inspection.quantity.Unit;
+import io.github.leafproof.inspection.quantity.UnitSystem;
+
+/** How a value reads in a sentence. */
+public final class Shown {
+
+    private Shown() {}
+
+    /** A value in a text: the value alone, to as many digits as its uncertainty allows, or as many as are asked for. */
+    static String value(Value value, int digits, UnitSystem units) {
+        if (value instanceof Value.Amount number) {
+            return digits < 0 ? rounded(number, units) : fixed(number, digits, units);
+        }
+        if (value instanceof Value.Missing missing) {
+            return "(not known: " + missing.words() + ")";
+        }
+        return plain(value, units);
+    }
+
+    /** A value that was measured or computed, with its uncertainty where it has one. */
+    public static String measured(Value value, UnitSystem units) {
+        if (!(value instanceof Value.Amount number)) {
+            return plain(value, units);
+        }
+        Estimate estimate = number.estimate();
+        if (estimate.isExact()) {
+            return rounded(number, units);
+        }
+        Unit unit = unit(number, units);
+        double u = estimate.standardUncertainty();
+        return Display.of(estimate.value(), estimate.dimension(), u, unit) + " (u "
+                + Display.of(u, differenceOf(estimate.dimension()), u, differenceUnit(unit, units)) + ")";
+    }
+
+    /** A limit: its number, and behind it the name it comes from, where it has one. */
+    static String limit(Formula limit, Frame frame) {
+        Value value = Computed.number(limit, frame);
+        if (limit instanceof Constant) {
+            return limit.words();
+        }
+        if (value instanceof Value.Missing) {
+            return limit.words();
+        }
+        return value(value, -1, frame.units()) + " (" + limit.words() + ")";
+    }
+
+    private static String plain(Value value, UnitSystem units) {
+        if (value instanceof Value.Felt felt) {
+            return felt.evidence().rangeWords(units);
+        }
+        if (value instanceof Value.Pick pick) {
+            return pick.word();
+        }
+        if (value instanceof Value.Words words) {
+            return words.text();
+        }
+        if (value instanceof Value.Things things) {
+            return things.items().isEmpty() ? "nothing" : String.join(", ", things.items());
+        }
+        if (value instanceof Value.Judged judged) {
+            return judged.conformity().low() == 1 ? "yes" : judged.conformity().high() == 0 ? "no" : "open";
+        }
+        return value(value, -1, units);
+    }
+
+    private static String rounded(Value.Amount number, UnitSystem units) {
+        Estimate estimate = number.estimate();
+        Unit unit = unit(number, units);
+        String shown = Display.of(estimate.value(), estimate.dimension(), estimate.standardUncertainty(), unit);
+        boolean turn = estimate.dimension().equals(Dimension.ANGLE) && number.shownIn() == null;
+        return turn ? shown + degrees(estimate) : shown;
+    }
+
+    /** A turn of a screw is judged by the clock or by degrees at the bench, so both are given. */
+    private static String degrees(Estimate turn) {
+        return " (" + Display.number(Math.toDegrees(turn.value()), 0) + "°)";
+    }
+
+    private static String fixed(Value.Amount number, int digits, UnitSystem units) {
+        Unit unit = unit(number, units);
+        String figures = Display.number(unit.fromBase(number.estimate().value()), digits);
+        return unit.symbol().isEmpty() ? figures : figures + " " + unit.symbol();
+    }
+
+    private static Unit unit(Value.Amount number, UnitSystem units) {
+        Estimate estimate = number.estimate();
+        return number.shownIn() != null ? number.shownIn() : units.unitFor(estimate.dimension(), estimate.value());
+    }
+
+    private static Dimension differenceOf(Dimension dimension) {
+        return dimension.isAbsolute() ? Dimension.TEMPERATURE_DIFFERENCE : dimension;
+    }
+
+    private static Unit differenceUnit(Unit unit, UnitSystem units) {
+        return unit.dimension().isAbsolute() ? units.unitFor(Dimension.TEMPERATURE_DIFFERENCE, 1) : unit;
+    }
+}

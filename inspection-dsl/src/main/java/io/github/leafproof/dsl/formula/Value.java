@@ -1,0 +1,130 @@
+package io.github.leafproof.dsl.formula;
+
+import io.github.leafproof.inspection.clearance.FeelTrial;
+import io.github.leafproof.inspection.clearance.GapEvidence;
+import io.github.leafproof.inspection.gauge.FeelSet;
+import io.github.leafproof.inspection.quantity.Estimate;
+import io.github.leafproof.inspection.quantity.Unit;
+import io.github.leafproof.inspection.verdict.Conformity;
+import io.github.leafproof.inspection.verdict.Outcome;
+import io.github.leafproof.inspection.verdict.Side;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What a formula yields for one engine. */
+public sealed interface Value {
+
+    /**
+     * A quantity with its uncertainty.
+     *
+     * @param shownIn the unit asked for with {@code x in thou}, or null where the reader's system of units decides
+     */
+    record Amount(Estimate estimate, @Nullable Unit shownIn) implements Value {
+        public static Amount of(Estimate estimate) {
+            return new Amount(estimate, null);
+        }
+    }
+
+    /** What was learned of a gap, and with which set of leaves or pins it can be asked further. */
+    record Felt(GapEvidence evidence, FeelSet set) implements Value {
+        /** With the trials of another entry. */
+        public Felt with(Felt more) {
+            GapEvidence all = evidence;
+            for (FeelTrial trial : more.evidence.trials()) {
+                all = all.with(trial);
+            }
+            return new Felt(all, set);
+        }
+    }
+
+    /** The chosen option, by its place in the type's list. */
+    record Pick(int option, String word) implements Value {}
+
+    /** Words. */
+    record Words(String text) implements Value {}
+
+    /** Things found. */
+    record Things(List<String> items) implements Value {
+        public Things {
+            items = List.copyOf(items);
+        }
+    }
+
+    /**
+     * A condition judged: passes, tolerated, fails, open or contradicted, with the bounds of its probability.
+     *
+     * @param side on which side a failing value lies, where it has sides
+     */
+    record Judged(Outcome outcome, Conformity conformity, Side side) implements Value {
+        public static final Judged YES = new Judged(Outcome.PASSES, Conformity.certain(true), Side.NONE);
+        public static final Judged NO = new Judged(Outcome.FAILS, Conformity.certain(false), Side.NONE);
+
+        /** A condition that is known without doubt. */
+        public static Judged certain(boolean holds) {
+            return holds ? YES : NO;
+        }
+
+        /** Whether it holds, within its limits or a tolerated margin beyond them. */
+        public boolean holds() {
+            return outcome == Outcome.PASSES || outcome == Outcome.TOLERATED;
+        }
+    }
+
+    /** No value, and why: everything that is lacking. */
+    record Missing(List<Lack> lacks) implements Value {
+        public Missing {
+            lacks = List.copyOf(lacks);
+        }
+
+        public static Missing of(Lack.Kind kind, String subject, String words) {
+            return new Missing(List.of(new Lack(kind, subject, words)));
+        }
+
+        /** Everything that is lacking, as a sentence without its end. */
+        public String words() {
+            return String.join("; ", lacks.stream().map(Lack::toString).toList());
+        }
+
+        /** Everything that the values lack between them. */
+        static Missing of(List<Value> values) {
+            List<Lack> all = new ArrayList<>();
+            for (Value value : values) {
+                if (value instanceof Missing missing) {
+                    missing.lacks.stream().filter(lack -> !all.contains(lack)).forEach(all::add);
+                }
+            }
+            return new Missing(all);
+        }
+    }
+
+    /**
+     * One thing that a value lacks.
+     *
+     * @param subject the name of what is lacking, as the procedure writes it
+     * @param words the reason as a sentence's end: {@code was not entered}
+     */
+    record Lack(Kind kind, String subject, String words) {
+
+        /** Why it is lacking. */
+        public enum Kind {
+            /** Nobody entered it yet. */
+            NOT_ENTERED,
+            /** It need not be entered, and was not: it is optional, or does not apply to this engine. */
+            NOT_ASKED,
+            /** It was tried, and could not be observed. */
+            CANNOT,
+            /** The engine card does not say. */
+            NOT_ON_CARD,
+            /** The evidence leaves it open. */
+            UNDECIDED,
+            /** It cannot be computed from what was entered. */
+            NOT_COMPUTABLE
+        }
+
+        @Override
+        public String toString() {
+            return subject + " " + words;
+        }
+    }
+}

@@ -1,0 +1,191 @@
+package io.github.leafproof.dsl.graph;
+
+import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.inspection.verdict.DecisionRule;
+import io.github.leafproof.inspection.verdict.ReleaseRule;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A procedure compiled. Facts, observations and derived values live in numbered slots; checks are numbered in the order
+ * of the procedure. Edges are what formulas read and what gates stand before a check; nobody writes them by hand.
+ */
+public final class CheckGraph {
+
+    private final Identity identity;
+    private final Parts parts;
+    private final Map<String, Node> byName;
+    private final List<Integer> checkOrder;
+
+    CheckGraph(Identity identity, Parts parts) {
+        this.identity = identity;
+        this.parts = parts;
+        this.byName = index(parts);
+        this.checkOrder = gatesFirst(parts.checks());
+    }
+
+    /** A procedure's name, title, revision and the SHA-256 of its text. */
+    public record Identity(String name, String title, int revision, String sha256) {}
+
+    /**
+     * What a graph is made of. Derived values stand in an order in which each comes after all that it reads.
+     *
+     * @param applies for which engines the procedure is meant, or null for any
+     * @param rule the confidence with which derived conditions are decided
+     */
+    public record Parts(
+            List<BenchState> states,
+            List<GaugeNeed> gauges,
+            List<Node.Fact> facts,
+            List<Node.Observation> observations,
+            List<Node.Derived> derived,
+            List<Node.Check> checks,
+            @Nullable Formula applies,
+            DecisionRule rule,
+            ReleaseRule release) {
+        public Parts {
+            states = List.copyOf(states);
+            gauges = List.copyOf(gauges);
+            facts = List.copyOf(facts);
+            observations = List.copyOf(observations);
+            derived = List.copyOf(derived);
+            checks = List.copyOf(checks);
+        }
+    }
+
+    /**
+     * A graph of these parts.
+     *
+     * @throws IllegalArgumentException if two nodes share a name, or gates wait for each other in a circle
+     */
+    public static CheckGraph of(Identity identity, Parts parts) {
+        return new CheckGraph(identity, parts);
+    }
+
+    private static Map<String, Node> index(Parts parts) {
+        List<Node> nodes = new ArrayList<>(parts.facts());
+        nodes.addAll(parts.observations());
+        nodes.addAll(parts.derived());
+        nodes.addAll(parts.checks());
+        Map<String, Node> index = new HashMap<>();
+        for (Node node : nodes) {
+            if (index.put(node.name(), node) != null) {
+                throw new IllegalArgumentException("two nodes are named " + node.name());
+            }
+        }
+        return index;
+    }
+
+    private static List<Integer> gatesFirst(List<Node.Check> checks) {
+        int[] waiting = new int[checks.size()];
+        List<List<Integer>> followers = new ArrayList<>(Collections.nCopies(checks.size(), List.of()));
+        for (Node.Check check : checks) {
+            waiting[check.number()] = check.after().size();
+            for (int gate : check.after()) {
+                if (followers.get(gate).isEmpty()) {
+                    followers.set(gate, new ArrayList<>());
+                }
+                followers.get(gate).add(check.number());
+            }
+        }
+        List<Integer> order = new ArrayList<>(checks.size());
+        checks.stream()
+                .map(Node.Check::number)
+                .filter(number -> waiting[number] == 0)
+                .forEach(order::add);
+        for (int next = 0; next < order.size(); next++) {
+            for (int follower : followers.get(order.get(next))) {
+                if (--waiting[follower] == 0) {
+                    order.add(follower);
+                }
+            }
+        }
+        if (order.size() < checks.size()) {
+            throw new IllegalArgumentException("gates wait for each other in a circle");
+        }
+        return List.copyOf(order);
+    }
+
+    public Identity identity() {
+        return identity;
+    }
+
+    public List<BenchState> states() {
+        return parts.states();
+    }
+
+    public List<GaugeNeed> gauges() {
+        return parts.gauges();
+    }
+
+    public List<Node.Fact> facts() {
+        return parts.facts();
+    }
+
+    public List<Node.Observation> observations() {
+        return parts.observations();
+    }
+
+    /** Derived values, each after all that it reads. */
+    public List<Node.Derived> derived() {
+        return parts.derived();
+    }
+
+    /** Checks in the order of the procedure. */
+    public List<Node.Check> checks() {
+        return parts.checks();
+    }
+
+    public Optional<Formula> applies() {
+        return Optional.ofNullable(parts.applies());
+    }
+
+    public DecisionRule rule() {
+        return parts.rule();
+    }
+
+    public ReleaseRule release() {
+        return parts.release();
+    }
+
+    /** The node of that name, loops written out: {@code lash[intake]}. */
+    public Optional<Node> node(String name) {
+        return Optional.ofNullable(byName.get(name));
+    }
+
+    /** How many slots an evaluation needs. */
+    public int slots() {
+        return parts.facts().size()
+                + parts.observations().size()
+                + parts.derived().size();
+    }
+
+    /** Checks by number, each after the gates it waits for. */
+    List<Integer> checkOrder() {
+        return checkOrder;
+    }
+
+    /** The observations that a check's verdict rests on, through derived values, in the order of the procedure. */
+    public List<Node.Observation> observationsOf(Node.Check check) {
+        BitSet read = new BitSet(slots());
+        check.requirement().slots(read::set);
+        if (check.when() != null) {
+            check.when().slots(read::set);
+        }
+        for (int i = parts.derived().size() - 1; i >= 0; i--) {
+            Node.Derived value = parts.derived().get(i);
+            if (read.get(value.slot())) {
+                value.formula().slots(read::set);
+            }
+        }
+        return parts.observations().stream()
+                .filter(observation -> read.get(observation.slot()))
+                .toList();
+    }
+}

@@ -1,0 +1,167 @@
+package io.github.leafproof.dsl.graph;
+
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.formula.Value;
+import io.github.leafproof.inspection.clearance.FeelTrial;
+import io.github.leafproof.inspection.clearance.GapEvidence;
+import io.github.leafproof.inspection.gauge.FeelSet;
+import io.github.leafproof.inspection.gauge.Feeler;
+import io.github.leafproof.inspection.gauge.Gauge;
+import io.github.leafproof.inspection.gauge.ReadingInstrument;
+import io.github.leafproof.inspection.quantity.Dimension;
+import io.github.leafproof.inspection.quantity.Estimate;
+import io.github.leafproof.inspection.quantity.Quantity;
+import io.github.leafproof.inspection.quantity.QuantityException;
+import io.github.leafproof.inspection.quantity.Unit;
+import io.github.leafproof.inspection.record.Entry;
+import io.github.leafproof.inspection.record.Given;
+import io.github.leafproof.inspection.record.TrialGiven;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** What an entry means: its text or number, taken for the type of its observation and the gauge it was made with. */
+final class EntryReader {
+
+    private final SheetProblems problems;
+    private final Map<String, Gauge> gauges;
+
+    EntryReader(SheetProblems problems, Map<String, Gauge> gauges) {
+        this.problems = problems;
+        this.gauges = gauges;
+    }
+
+    /** The value of an entry, or null after saying why it makes none. */
+    @Nullable
+    Value value(Node.Observation observation, Entry entry) {
+        Given given = entry.given();
+        Type type = observation.type();
+        if (given instanceof Given.Cannot cannot) {
+            return Value.Missing.of(
+                    Value.Lack.Kind.CANNOT, observation.name(), "could not be observed: " + cannot.why());
+        }
+        if (type instanceof Type.Gap && given instanceof Given.Trials trials) {
+            return felt(observation, trials);
+        }
+        if (type instanceof Type.YesNo && given instanceof Given.Flag flag) {
+            return Value.Judged.certain(flag.yes());
+        }
+        if (type instanceof Type.Items && given instanceof Given.Items items) {
+            return new Value.Things(items.items());
+        }
+        if (type instanceof Type.Text && given instanceof Given.Words words) {
+            return new Value.Words(words.text());
+        }
+        if (type instanceof Type.Choice choice && given instanceof Given.Words words) {
+            return pick(choice, words.text(), entry);
+        }
+        if (type instanceof Type.Count && given instanceof Given.Count count) {
+            return count(count.number(), entry);
+        }
+        if (type instanceof Type.Measure measure) {
+            return measured(observation, measure.dimension(), entry);
+        }
+        problems.otherKind(entry, observation);
+        return null;
+    }
+
+    private @Nullable Value pick(Type.Choice choice, String word, Entry entry) {
+        int option = choice.options().indexOf(word);
+        if (option < 0) {
+            problems.noOption(entry, word, choice.options());
+            return null;
+        }
+        return new Value.Pick(option, word);
+    }
+
+    private @Nullable Value count(BigDecimal number, Entry entry) {
+        boolean whole = number.signum() >= 0 && number.stripTrailingZeros().scale() <= 0;
+        if (!whole || number.compareTo(BigDecimal.valueOf(1_000_000_000)) > 0) {
+            problems.noCount(entry, number.toPlainString());
+            return null;
+        }
+        return Value.Amount.of(Estimate.exact(Quantity.of(number.longValueExact(), Unit.ONE)));
+    }
+
+    private @Nullable Value measured(Node.Observation observation, Dimension dimension, Entry entry) {
+        Quantity shown = quantity(observation, entry);
+        if (shown == null) {
+            return null;
+        }
+        if (!shown.dimension().equals(dimension)) {
+            problems.otherDimension(entry, shown, dimension);
+            return null;
+        }
+        Gauge gauge = observation.gauge() == null
+                ? null
+                : gauges.get(observation.gauge().name());
+        return gauge instanceof ReadingInstrument instrument
+                ? Value.Amount.of(instrument.read(shown, observation.name()))
+                : Value.Amount.of(Estimate.exact(shown));
+    }
+
+    private @Nullable Quantity quantity(Node.Observation observation, Entry entry) {
+        try {
+            if (entry.given() instanceof Given.Words words) {
+                return Quantity.parse(words.text());
+            }
+            if (entry.given() instanceof Given.Count count) {
+                return Quantity.of(count.number().toString(), Unit.ONE);
+            }
+        } catch (QuantityException wrong) {
+            problems.noQuantity(entry, wrong);
+            return null;
+        }
+        problems.otherKind(entry, observation);
+        return null;
+    }
+
+    private @Nullable Value felt(Node.Observation observation, Given.Trials trials) {
+        GaugeNeed need = observation.gauge();
+        if (need == null || !(gauges.get(need.name()) instanceof FeelSet set)) {
+            return null;
+        }
+        GapEvidence evidence = GapEvidence.none();
+        boolean sound = true;
+        for (TrialGiven trial : trials.trials()) {
+            Feeler feeler = feeler(set, trial);
+            sound &= feeler != null;
+            if (feeler != null) {
+                evidence = evidence.with(FeelTrial.of(feeler, trial.result(), set));
+            }
+        }
+        return sound ? new Value.Felt(evidence, set) : null;
+    }
+
+    private @Nullable Feeler feeler(FeelSet set, TrialGiven trial) {
+        List<Quantity> markings = new ArrayList<>();
+        for (String text : trial.leaves()) {
+            Quantity marking = marking(set, text, trial);
+            if (marking == null) {
+                return null;
+            }
+            markings.add(marking);
+        }
+        Optional<Feeler> feeler = set.feeler(markings);
+        if (feeler.isEmpty()) {
+            problems.noFeeler(trial, set);
+        }
+        return feeler.orElse(null);
+    }
+
+    /** A marking; without a unit it is meant in the unit that the set is marked in. */
+    private @Nullable Quantity marking(FeelSet set, String text, TrialGiven trial) {
+        try {
+            Quantity marking = Quantity.parse(text);
+            return marking.dimension().isRatio()
+                    ? Quantity.of(marking.number(), set.leaves().get(0).marked().unit())
+                    : marking;
+        } catch (QuantityException wrong) {
+            problems.noMarking(trial, text, wrong);
+            return null;
+        }
+    }
+}

@@ -1,0 +1,100 @@
+package io.github.leafproof.dsl.graph;
+
+import io.github.leafproof.dsl.formula.Value;
+import io.github.leafproof.inspection.engine.EngineCard;
+import io.github.leafproof.inspection.gauge.GaugeTray;
+import io.github.leafproof.inspection.record.Document;
+import io.github.leafproof.inspection.record.Entry;
+import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.Read;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What is known of one engine, typed for a graph: the facts of its card and what its job sheet says, measured with the
+ * gauges of a tray.
+ */
+public final class Evidence {
+
+    private final CheckGraph graph;
+    private final Files files;
+    private final Value[] asFound;
+    private final Value[] asLeft;
+    private final Set<Integer> adjusted;
+    private final Map<String, List<Statement>> statements;
+
+    Evidence(
+            CheckGraph graph,
+            Files files,
+            Value[] asFound,
+            Value[] asLeft,
+            Set<Integer> adjusted,
+            Map<String, List<Statement>> statements) {
+        this.graph = graph;
+        this.files = files;
+        this.asFound = asFound;
+        this.asLeft = asLeft;
+        this.adjusted = Set.copyOf(adjusted);
+        this.statements = Map.copyOf(statements);
+    }
+
+    /** The files that a judgement rests on. */
+    public record Files(Document<EngineCard> card, Document<GaugeTray> tray, Document<JobSheet> sheet) {}
+
+    /**
+     * One entry, as it was understood.
+     *
+     * @param value what it says; nothing for an adjustment
+     * @param corrected whether a later entry says that this one was a slip of the pen
+     */
+    public record Statement(Entry entry, Value value, boolean corrected) {}
+
+    /**
+     * What a sheet says, read for a graph.
+     *
+     * @return the evidence, or everything in the three files that does not go together with the procedure
+     */
+    public static Read<Evidence> of(
+            CheckGraph graph, Document<EngineCard> card, Document<GaugeTray> tray, Document<JobSheet> sheet) {
+        return new EvidenceReader(graph, new Files(card, tray, sheet)).read();
+    }
+
+    public CheckGraph graph() {
+        return graph;
+    }
+
+    public Files files() {
+        return files;
+    }
+
+    /** All entries for an observation, in the order of the sheet. */
+    public List<Statement> statements(Node.Observation observation) {
+        return statements.getOrDefault(observation.name(), List.of());
+    }
+
+    /** Whether anything was adjusted. */
+    public boolean isAdjusted() {
+        return !adjusted.isEmpty();
+    }
+
+    /** Whether this was adjusted, so that it has a value as found and another as left. */
+    public boolean isAdjusted(Node.Observation observation) {
+        return adjusted.contains(observation.slot());
+    }
+
+    /** The value of an observation as the engine was left. */
+    public Value value(Node.Observation observation) {
+        return asLeft[observation.slot()];
+    }
+
+    /** A fresh copy of the slots before any adjustment; derived values still to be computed. */
+    Value[] asFound() {
+        return asFound.clone();
+    }
+
+    /** A fresh copy of the slots after the last adjustment; derived values still to be computed. */
+    Value[] asLeft() {
+        return asLeft.clone();
+    }
+}

@@ -1,0 +1,181 @@
+package io.github.leafproof.dsl.graph;
+
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.formula.Value;
+import io.github.leafproof.dsl.formula.Value.Lack;
+import io.github.leafproof.inspection.engine.EngineCard;
+import io.github.leafproof.inspection.gauge.Gauge;
+import io.github.leafproof.inspection.gauge.GaugeTray;
+import io.github.leafproof.inspection.quantity.Spelling;
+import io.github.leafproof.inspection.record.Entry;
+import io.github.leafproof.inspection.record.Given;
+import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.Read;
+import io.github.leafproof.inspection.record.SheetEngine;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Reads a sheet for a graph: finds the observations it names, and what its entries mean with the gauges of the tray. */
+final class EvidenceReader {
+
+    private final CheckGraph graph;
+    private final Evidence.Files files;
+    private final SheetProblems problems;
+    private final Map<String, Gauge> gauges = new HashMap<>();
+    private final Value[] asFound;
+    private final Value[] asLeft;
+    private final Set<Integer> adjusted = new HashSet<>();
+    private final Map<String, List<Evidence.Statement>> statements = new HashMap<>();
+
+    EvidenceReader(CheckGraph graph, Evidence.Files files) {
+        this.graph = graph;
+        this.files = files;
+        this.problems = new SheetProblems(files.sheet().name());
+        this.asFound = new Value[graph.slots()];
+        this.asLeft = new Value[graph.slots()];
+    }
+
+    Read<Evidence> read() {
+        isForThisProcedure();
+        takeGauges();
+        takeFacts();
+        Map<String, List<Entry>> entries = entriesByObservation();
+        EntryReader entryReader = new EntryReader(problems, gauges);
+        for (Node.Observation observation : graph.observations()) {
+            take(observation, entries.getOrDefault(observation.name(), List.of()), entryReader);
+        }
+        if (problems.any()) {
+            return new Read.Refused<>(problems.all());
+        }
+        return new Read.Done<>(new Evidence(graph, files, asFound, asLeft, adjusted, statements), List.of());
+    }
+
+    private void isForThisProcedure() {
+        JobSheet sheet = files.sheet().content();
+        CheckGraph.Identity identity = graph.identity();
+        if (!sheet.procedure().equals(identity.name())) {
+            problems.otherProcedure(sheet.procedure(), identity.name());
+        } else if (sheet.revision() != identity.revision()) {
+            problems.otherRevision(identity.name(), sheet.revision(), identity.revision());
+        }
+    }
+
+    private void takeGauges() {
+        GaugeTray tray = files.tray().content();
+        for (GaugeNeed need : graph.gauges()) {
+            Optional<Gauge> gauge = tray.gauge(need.name());
+            if (gauge.isEmpty()) {
+                problems.noGauge(
+                        files.tray().name(),
+                        need,
+                        tray.gauges().stream().map(Gauge::name).toList());
+            } else if (!need.isMetBy(gauge.get())) {
+                problems.otherGauge(files.tray().name(), need, gauge.get());
+            } else {
+                gauges.put(need.name(), gauge.get());
+            }
+        }
+    }
+
+    private void takeFacts() {
+        EngineCard card = files.card().content();
+        SheetEngine engine = files.sheet().content().engine();
+        if (engine.variant() != null && !isVariant(card, engine.variant())) {
+            problems.noVariant(engine.variant(), card.model(), card.variants().keySet());
+        }
+        for (Node.Fact fact : graph.facts()) {
+            Value value = EngineFactValue.of(fact, card, engine);
+            asFound[fact.slot()] = value;
+            asLeft[fact.slot()] = value;
+        }
+    }
+
+    private static boolean isVariant(EngineCard card, String variant) {
+        return variant.equals(EngineCard.UNKNOWN_VARIANT) || card.variants().containsKey(variant);
+    }
+
+    private Map<String, List<Entry>> entriesByObservation() {
+        Map<String, List<Entry>> entries = new LinkedHashMap<>();
+        for (Entry entry : files.sheet().content().entries()) {
+            if (graph.node(entry.observe()).orElse(null) instanceof Node.Observation) {
+                entries.computeIfAbsent(entry.observe(), name -> new ArrayList<>())
+                        .add(entry);
+            } else {
+                List<String> known = graph.observations().stream()
+                        .map(Node.Observation::name)
+                        .toList();
+                problems.noObservation(entry, Spelling.nearest(entry.observe(), known));
+            }
+        }
+        return entries;
+    }
+
+    /** Entries in order; an adjustment parts what was found from what was left, and a correction unsays the one before. */
+    private void take(Node.Observation observation, List<Entry> entries, EntryReader reader) {
+        List<Value> found = null;
+        List<Value> current = new ArrayList<>();
+        List<Evidence.Statement> said = new ArrayList<>();
+        for (Entry entry : entries) {
+            if (entry.given() instanceof Given.Adjusted) {
+                found = found == null ? current : found;
+                current = new ArrayList<>();
+                said.add(new Evidence.Statement(entry, new Value.Words("adjusted"), false));
+                continue;
+            }
+            if (entry.corrects()) {
+                unsayLast(said, current, entry);
+            } else if (!current.isEmpty() && !(observation.type() instanceof Type.Gap)) {
+                problems.observedTwice(entry);
+            }
+            Value value = reader.value(observation, entry);
+            if (value != null) {
+                current.add(value);
+                said.add(new Evidence.Statement(entry, value, false));
+            }
+        }
+        Value left = together(observation, current, found != null);
+        asLeft[observation.slot()] = left;
+        asFound[observation.slot()] = found == null ? left : together(observation, found, false);
+        if (found != null) {
+            adjusted.add(observation.slot());
+        }
+        statements.put(observation.name(), List.copyOf(said));
+    }
+
+    private void unsayLast(List<Evidence.Statement> said, List<Value> current, Entry entry) {
+        if (current.isEmpty()) {
+            problems.correctsNothing(entry);
+            return;
+        }
+        current.remove(current.size() - 1);
+        Evidence.Statement last = said.get(said.size() - 1);
+        said.set(said.size() - 1, new Evidence.Statement(last.entry(), last.value(), true));
+    }
+
+    /** What several entries say together: the trials of a gap add up, and anything else is said once. */
+    private static Value together(Node.Observation observation, List<Value> values, boolean afterAdjustment) {
+        if (values.isEmpty()) {
+            if (afterAdjustment) {
+                return Value.Missing.of(
+                        Lack.Kind.NOT_ENTERED, observation.name(), "was adjusted and not observed again");
+            }
+            return observation.optional()
+                    ? Value.Missing.of(Lack.Kind.NOT_ASKED, observation.name(), "was left out, as it may be")
+                    : Value.Missing.of(Lack.Kind.NOT_ENTERED, observation.name(), "was not entered");
+        }
+        Value.@Nullable Felt felt = null;
+        for (Value value : values) {
+            if (value instanceof Value.Felt more) {
+                felt = felt == null ? more : felt.with(more);
+            }
+        }
+        return felt == null ? values.get(values.size() - 1) : felt;
+    }
+}

@@ -1,0 +1,202 @@
+package io.github.leafproof.dsl.graph;
+
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.inspection.gauge.FeelSet;
+import io.github.leafproof.inspection.gauge.Gauge;
+import io.github.leafproof.inspection.quantity.Dimension;
+import io.github.leafproof.inspection.quantity.Quantity;
+import io.github.leafproof.inspection.quantity.QuantityException;
+import io.github.leafproof.inspection.quantity.Spelling;
+import io.github.leafproof.inspection.record.Entry;
+import io.github.leafproof.inspection.record.Problem;
+import io.github.leafproof.inspection.record.TrialGiven;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What in a sheet, a tray or a card does not go together with the procedure. The codes, 63x and 67x of the files', stand
+ * in docs/formats.md with those that a file shows by itself.
+ */
+final class SheetProblems {
+
+    private final String sheet;
+    private final List<Problem> found = new ArrayList<>();
+
+    SheetProblems(String sheet) {
+        this.sheet = sheet;
+    }
+
+    boolean any() {
+        return !found.isEmpty();
+    }
+
+    List<Problem> all() {
+        return List.copyOf(found);
+    }
+
+    private void add(String code, String file, String place, String message, @Nullable String help) {
+        found.add(new Problem(code, file, place, message, help));
+    }
+
+    void otherProcedure(String given, String wanted) {
+        add(
+                "LP671",
+                sheet,
+                "$.procedure",
+                "the sheet is for the procedure " + given + ", not for " + wanted,
+                "judge it with " + given + ", or begin a sheet for " + wanted);
+    }
+
+    void otherRevision(String name, int given, int wanted) {
+        add(
+                "LP672",
+                sheet,
+                "$.revision",
+                "the sheet is for revision " + given + " of " + name + ", and this is revision " + wanted,
+                "judge it with the revision it was made for; after looking through what changed, set its revision to "
+                        + wanted);
+    }
+
+    void noGauge(String tray, GaugeNeed need, List<String> known) {
+        add(
+                "LP673",
+                tray,
+                "$.gauges",
+                "the tray has no gauge called " + need.name() + ", which must be " + need.words(),
+                nearest(need.name(), known, "add it to the tray"));
+    }
+
+    void otherGauge(String tray, GaugeNeed need, Gauge gauge) {
+        add(
+                "LP674",
+                tray,
+                "$.gauges",
+                need.name() + " must be " + need.words() + ", and the tray's is a " + gauge.kind(),
+                "name another gauge in the procedure, or correct the tray");
+    }
+
+    void noVariant(String variant, String model, Collection<String> known) {
+        String all = known.isEmpty() ? "the card has none" : "the card has " + String.join(", ", known);
+        add(
+                "LP675",
+                sheet,
+                "$.engine.variant",
+                "the card of " + model + " has no variant " + variant,
+                nearest(variant, known, all + "; unknown is an answer too"));
+    }
+
+    void noObservation(Entry entry, Optional<String> nearest) {
+        add(
+                "LP676",
+                sheet,
+                entry.place(),
+                "the procedure observes nothing called " + entry.observe(),
+                nearest.map(near -> "did you mean " + near + "?").orElse(null));
+    }
+
+    void observedTwice(Entry entry) {
+        add(
+                "LP677",
+                sheet,
+                entry.place(),
+                entry.observe() + " is entered twice",
+                "mark this entry as a correction (\"corrects\": true), or enter between them what was adjusted");
+    }
+
+    void correctsNothing(Entry entry) {
+        add("LP653", sheet, entry.place(), "there is no entry of " + entry.observe() + " before it to correct", null);
+    }
+
+    void otherKind(Entry entry, Node.Observation observation) {
+        add(
+                "LP678",
+                sheet,
+                entry.place(),
+                entry.observe() + " is " + kind(observation.type()) + ", and the entry gives something else",
+                "enter it as " + example(observation.type()));
+    }
+
+    private static String kind(Type type) {
+        if (type instanceof Type.Measure measure) {
+            return "a quantity (" + measure.words() + ")";
+        }
+        return type instanceof Type.Choice ? type.words() : "of the type " + type.words();
+    }
+
+    private static String example(Type type) {
+        if (type instanceof Type.Gap) {
+            return "\"trials\": [ { \"leaf\": \"0.05 mm\", \"result\": \"passes\" } ]";
+        }
+        if (type instanceof Type.YesNo) {
+            return "\"value\": true";
+        }
+        if (type instanceof Type.Items) {
+            return "\"items\": [ \"engine\" ]";
+        }
+        if (type instanceof Type.Count) {
+            return "\"value\": 3";
+        }
+        if (type instanceof Type.Choice choice) {
+            return "\"value\": \"" + choice.options().get(0) + "\"";
+        }
+        return type instanceof Type.Measure ? "\"value\": \"…\", a number and its unit" : "\"value\": \"…\"";
+    }
+
+    void noOption(Entry entry, String word, List<String> options) {
+        add(
+                "LP679",
+                sheet,
+                entry.place(),
+                entry.observe() + " cannot be " + word,
+                nearest(word, options, "it is one of " + String.join(", ", options)));
+    }
+
+    void noCount(Entry entry, String number) {
+        add(
+                "LP624",
+                sheet,
+                entry.place(),
+                number + " is no count; " + entry.observe() + " is a whole number from 0",
+                null);
+    }
+
+    void otherDimension(Entry entry, Quantity shown, Dimension wanted) {
+        add(
+                "LP622",
+                sheet,
+                entry.place(),
+                entry.observe() + " is a " + wanted.words() + ", and " + shown + " is a "
+                        + shown.dimension().words(),
+                shown.dimension().isRatio() ? "write the unit behind the number" : null);
+    }
+
+    void noQuantity(Entry entry, QuantityException wrong) {
+        add("LP621", sheet, entry.place(), wrong.problem(), wrong.remedy());
+    }
+
+    void noMarking(TrialGiven trial, String text, QuantityException wrong) {
+        add("LP621", sheet, trial.place(), "\"" + text + "\" is no marking: " + wrong.problem(), wrong.remedy());
+    }
+
+    void noFeeler(TrialGiven trial, FeelSet set) {
+        String offered = String.join(" + ", trial.leaves());
+        String marked = String.join(
+                ", ",
+                set.leaves().stream().map(leaf -> leaf.marked().toString()).toList());
+        add(
+                "LP680",
+                sheet,
+                trial.place(),
+                set.name() + " cannot offer " + offered,
+                "it is marked " + marked + "; leaves can be stacked, each once, and pins cannot");
+    }
+
+    private static String nearest(String word, Collection<String> known, String otherwise) {
+        return Spelling.nearest(word, known)
+                .map(near -> "did you mean " + near + "?")
+                .orElse(otherwise);
+    }
+}

@@ -1,0 +1,172 @@
+package io.github.leafproof.dsl.meaning;
+
+import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.dsl.formula.Joined;
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.graph.Occasion;
+import io.github.leafproof.dsl.message.NameDiagnostics;
+import io.github.leafproof.dsl.message.StructureDiagnostics;
+import io.github.leafproof.dsl.message.TypeDiagnostics;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.syntax.Declaration;
+import io.github.leafproof.dsl.syntax.Expression;
+import io.github.leafproof.dsl.syntax.Target;
+import io.github.leafproof.inspection.verdict.DecisionRule;
+import io.github.leafproof.inspection.verdict.Severity;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** What is judged, and which gates stand before it. */
+final class Checks {
+
+    private final SourceText source;
+    private final Problems problems;
+    private final Outline outline;
+    private final Names names;
+    private final Confidences confidences;
+    private final DecisionRule usual;
+    private final Map<String, Integer> numbers;
+
+    Checks(
+            SourceText source,
+            Problems problems,
+            Outline outline,
+            Names names,
+            Confidences confidences,
+            DecisionRule usual) {
+        this.source = source;
+        this.problems = problems;
+        this.outline = outline;
+        this.names = names;
+        this.confidences = confidences;
+        this.usual = usual;
+        this.numbers = Understanding.numbered(outline.checks.keySet());
+    }
+
+    List<Node.Check> understand() {
+        Map<String, Set<String>> gates = new LinkedHashMap<>();
+        outline.checks.forEach((key, item) -> gates.put(key, gates(key, item)));
+        boolean circle = GateCircle.look(source, problems, outline, gates);
+        List<Node.Check> checks = new ArrayList<>();
+        outline.checks.forEach((key, item) -> {
+            Node.Check check = check(key, item, circle ? Set.of() : gates.getOrDefault(key, Set.of()));
+            if (check != null) {
+                checks.add(check);
+            }
+        });
+        return checks;
+    }
+
+    /** The gates that a check names itself, and those of the stage it stands in, unless it is one of them. */
+    private Set<String> gates(String key, Item<Declaration.Check> item) {
+        Set<String> gates = new LinkedHashSet<>();
+        for (Target gate : item.stageGates()) {
+            if (!item.env().key(gate).equals(key)) {
+                gate(gate, item.env()).ifPresent(gates::add);
+            }
+        }
+        for (Target gate : item.declaration().after()) {
+            gate(gate, item.env()).ifPresent(gates::add);
+        }
+        return gates;
+    }
+
+    private Optional<String> gate(Target target, Env env) {
+        String key = env.key(target);
+        Item<Declaration.Check> item = outline.checks.get(key);
+        if (item == null) {
+            problems.add(NameDiagnostics.unknownCheck(source, target.span(), key, outline.checks.keySet()));
+            return Optional.empty();
+        }
+        if (!item.declaration().gate()) {
+            problems.add(StructureDiagnostics.noGate(
+                    source, target.span(), key, item.declaration().target().span()));
+        }
+        return Optional.of(key);
+    }
+
+    private Node.@Nullable Check check(String key, Item<Declaration.Check> item, Set<String> gates) {
+        Declaration.Check check = item.declaration();
+        Env env = item.env();
+        Severity severity = severity(check);
+        List<Formula> requirements = new ArrayList<>();
+        for (Expression requirement : check.requirements()) {
+            Formula formula = names.expressions().condition(requirement, env);
+            if (formula != null) {
+                requirements.add(formula);
+            }
+        }
+        if (check.requirements().isEmpty()) {
+            problems.add(
+                    StructureDiagnostics.nothingRequired(source, check.target().span(), key));
+        }
+        Formula when = check.when() == null ? null : names.expressions().condition(check.when(), env);
+        DecisionRule rule = check.confidence() == null ? usual : confidences.rule(check.confidence());
+        List<Node.Advice> advice = advice(check, env);
+        String title = Observations.fixed(source, problems, names, check.title(), env);
+        List<String> because = check.because().stream()
+                .map(reason -> Observations.fixed(source, problems, names, reason, env))
+                .toList();
+        if (requirements.isEmpty()) {
+            return null;
+        }
+        Formula requirement = requirements.size() == 1 ? requirements.get(0) : new Joined(true, requirements);
+        List<Integer> after =
+                gates.stream().map(gate -> numbers.getOrDefault(gate, 0)).toList();
+        int number = numbers.getOrDefault(key, 0);
+        return new Node.Check(
+                number,
+                key,
+                title,
+                item.stage(),
+                severity,
+                check.gate(),
+                after,
+                when,
+                requirement,
+                rule,
+                advice,
+                because);
+    }
+
+    private Severity severity(Declaration.Check check) {
+        if (check.severity() == null) {
+            return Severity.MAJOR;
+        }
+        Optional<Severity> severity = Severity.named(check.severity().text());
+        if (severity.isEmpty()) {
+            List<String> known =
+                    Arrays.stream(Severity.values()).map(Severity::word).toList();
+            problems.add(NameDiagnostics.unknownWord(source, check.severity(), "severity", known));
+        }
+        return severity.orElse(Severity.MAJOR);
+    }
+
+    private List<Node.Advice> advice(Declaration.Check check, Env env) {
+        List<Node.Advice> all = new ArrayList<>();
+        for (Declaration.Advice advice : check.advice()) {
+            Optional<Occasion> occasion = Occasion.named(advice.outcome().text());
+            if (occasion.isEmpty()) {
+                List<String> known =
+                        Arrays.stream(Occasion.values()).map(Occasion::word).toList();
+                problems.add(NameDiagnostics.unknownWord(source, advice.outcome(), "outcome", known));
+            }
+            Typed text = names.expressions().value(advice.advice(), env, new Type.Text());
+            if (text != null && !(text.type() instanceof Type.Text)) {
+                problems.add(TypeDiagnostics.noAdvice(
+                        source, advice.advice().span(), text.type().words()));
+            } else if (text != null && occasion.isPresent()) {
+                all.add(new Node.Advice(occasion.get(), text.formula()));
+            }
+        }
+        return all;
+    }
+}

@@ -1,0 +1,263 @@
+package io.github.leafproof.dsl.meaning;
+
+import io.github.leafproof.dsl.formula.Constant;
+import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.dsl.formula.Joined;
+import io.github.leafproof.dsl.formula.Matches;
+import io.github.leafproof.dsl.formula.Not;
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.formula.Value;
+import io.github.leafproof.dsl.message.TypeDiagnostics;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.syntax.Expression;
+import io.github.leafproof.dsl.syntax.Expression.Relation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiPredicate;
+import org.jspecify.annotations.Nullable;
+
+/** Conditions: what is compared with what, and how conditions are joined. */
+final class Comparisons {
+
+    private final SourceText source;
+    private final Problems problems;
+    private final Expressions expressions;
+    private final LimitComparisons limits;
+
+    Comparisons(SourceText source, Problems problems, Expressions expressions) {
+        this.source = source;
+        this.problems = problems;
+        this.expressions = expressions;
+        this.limits = new LimitComparisons(source, problems, expressions);
+    }
+
+    @Nullable
+    Typed value(Expression expression, Env env) {
+        Formula formula = condition(expression, env);
+        return formula == null ? null : new Typed(formula, new Type.YesNo());
+    }
+
+    private @Nullable Formula condition(Expression expression, Env env) {
+        if (expression instanceof Expression.Not not) {
+            Formula operand = expressions.condition(not.operand(), env);
+            return operand == null ? null : new Not(operand);
+        }
+        if (expression instanceof Expression.Joined joined) {
+            return joined(joined, env);
+        }
+        if (expression instanceof Expression.Between between) {
+            return between(between, env);
+        }
+        if (expression instanceof Expression.Within within) {
+            return limits.within(within, env);
+        }
+        if (expression instanceof Expression.OneOf oneOf) {
+            return oneOf(oneOf, env);
+        }
+        if (expression instanceof Expression.HasAllOf hasAllOf) {
+            return hasAllOf(hasAllOf, env);
+        }
+        return compared((Expression.Compared) expression, env);
+    }
+
+    private @Nullable Formula joined(Expression.Joined joined, Env env) {
+        Formula left = expressions.condition(joined.left(), env);
+        Formula right = expressions.condition(joined.right(), env);
+        if (left == null || right == null) {
+            return null;
+        }
+        List<Formula> parts = new ArrayList<>();
+        for (Formula side : List.of(left, right)) {
+            if (side instanceof Joined same && same.and() == joined.and()) {
+                parts.addAll(same.parts());
+            } else {
+                parts.add(side);
+            }
+        }
+        return new Joined(joined.and(), parts);
+    }
+
+    private @Nullable Formula between(Expression.Between between, Env env) {
+        Typed value = expressions.value(between.value(), env, null);
+        if (value != null && value.type() instanceof Type.Choice choice) {
+            Typed low = option(between.low(), choice, env);
+            Typed high = option(between.high(), choice, env);
+            if (low == null || high == null || !isGraded(choice, between.value())) {
+                return null;
+            }
+            return new Joined(
+                    true,
+                    List.of(
+                            new Matches(
+                                    value.formula(),
+                                    low.formula(),
+                                    "at least",
+                                    Comparisons::atLeast,
+                                    Comparisons::silent),
+                            new Matches(
+                                    value.formula(),
+                                    high.formula(),
+                                    "at most",
+                                    Comparisons::atMost,
+                                    Comparisons::silent)));
+        }
+        return value == null ? null : limits.between(between, value, env);
+    }
+
+    private @Nullable Formula compared(Expression.Compared compared, Env env) {
+        Typed left = expressions.value(compared.left(), env, null);
+        if (left == null) {
+            expressions.value(compared.right(), env, null);
+            return null;
+        }
+        if (left.type() instanceof Type.Choice choice) {
+            return choiceCompared(compared, left, choice, env);
+        }
+        if (left.type() instanceof Type.Text) {
+            return textCompared(compared, left, env);
+        }
+        if (left.type() instanceof Type.YesNo) {
+            return yesNoCompared(compared, left, env);
+        }
+        if (left.type() instanceof Type.Items) {
+            problems.add(TypeDiagnostics.itemsCompared(source, compared.span()));
+            return null;
+        }
+        return limits.compared(compared, left, env);
+    }
+
+    private @Nullable Formula choiceCompared(Expression.Compared compared, Typed left, Type.Choice choice, Env env) {
+        Typed right = option(compared.right(), choice, env);
+        if (right == null) {
+            return null;
+        }
+        Relation relation = compared.relation();
+        boolean ordered = relation != Relation.IS && relation != Relation.IS_NOT;
+        if (ordered && !isGraded(choice, compared.left())) {
+            return null;
+        }
+        BiPredicate<Value, Value> holds = switch (relation) {
+            case IS -> Value::equals;
+            case IS_NOT -> (a, b) -> !a.equals(b);
+            case AT_LEAST -> Comparisons::atLeast;
+            case AT_MOST -> Comparisons::atMost;
+            case LESS -> (a, b) -> option(a) < option(b);
+            case MORE -> (a, b) -> option(a) > option(b);
+        };
+        return new Matches(left.formula(), right.formula(), relation.words(), holds, Comparisons::silent);
+    }
+
+    private @Nullable Typed option(Expression expression, Type.Choice choice, Env env) {
+        Typed typed = expressions.value(expression, env, choice);
+        if (typed != null && !typed.type().equals(choice)) {
+            problems.add(TypeDiagnostics.noOption(
+                    source, expression.span(), typed.type().words(), choice.options()));
+            return null;
+        }
+        return typed;
+    }
+
+    private boolean isGraded(Type.Choice choice, Expression subject) {
+        if (!choice.graded()) {
+            problems.add(TypeDiagnostics.notGraded(source, subject.span(), choice.options()));
+        }
+        return choice.graded();
+    }
+
+    private @Nullable Formula textCompared(Expression.Compared compared, Typed left, Env env) {
+        Typed right = expressions.value(compared.right(), env, new Type.Text());
+        boolean same = compared.relation() == Relation.IS || compared.relation() == Relation.IS_NOT;
+        if (right == null) {
+            return null;
+        }
+        if (!same || !(right.type() instanceof Type.Text)) {
+            problems.add(TypeDiagnostics.textCompared(source, compared.span()));
+            return null;
+        }
+        BiPredicate<Value, Value> holds = compared.relation() == Relation.IS ? Value::equals : (a, b) -> !a.equals(b);
+        return new Matches(left.formula(), right.formula(), compared.relation().words(), holds, Comparisons::silent);
+    }
+
+    /** {@code x is yes} says no more than {@code x}. */
+    private @Nullable Formula yesNoCompared(Expression.Compared compared, Typed left, Env env) {
+        boolean same = compared.relation() == Relation.IS || compared.relation() == Relation.IS_NOT;
+        Typed right = expressions.value(compared.right(), env, new Type.YesNo());
+        if (right == null) {
+            return null;
+        }
+        if (!same || !(right.formula() instanceof Constant constant) || !right.isCondition()) {
+            problems.add(TypeDiagnostics.yesNoCompared(source, compared.span()));
+            return null;
+        }
+        boolean asIs = constant.value().equals(Value.Judged.YES) == (compared.relation() == Relation.IS);
+        return asIs ? left.formula() : new Not(left.formula());
+    }
+
+    private @Nullable Formula oneOf(Expression.OneOf oneOf, Env env) {
+        Typed value = expressions.value(oneOf.value(), env, null);
+        if (value == null) {
+            return null;
+        }
+        List<Formula> cases = new ArrayList<>();
+        for (Expression.Option option : oneOf.options()) {
+            Typed wanted = value.type() instanceof Type.Choice choice
+                    ? expressions.option(choice, option.text(), option.span())
+                    : Typed.constant(new Value.Words(option.text()), option.text(), new Type.Text());
+            if (wanted != null) {
+                cases.add(new Matches(value.formula(), wanted.formula(), "is", Value::equals, Comparisons::silent));
+            }
+        }
+        if (!(value.type() instanceof Type.Choice) && !(value.type() instanceof Type.Text)) {
+            problems.add(TypeDiagnostics.nothingToChoose(
+                    source, oneOf.value().span(), value.type().words()));
+            return null;
+        }
+        return cases.size() < oneOf.options().size() ? null : new Joined(false, cases);
+    }
+
+    private @Nullable Formula hasAllOf(Expression.HasAllOf expression, Env env) {
+        Typed items = expressions.value(expression.items(), env, new Type.Items());
+        Typed wanted = expressions.value(expression.wanted(), env, new Type.Items());
+        boolean sound = true;
+        for (var side : List.of(expression.items(), expression.wanted())) {
+            Typed typed = side == expression.items() ? items : wanted;
+            sound &= typed != null;
+            if (typed != null && !(typed.type() instanceof Type.Items)) {
+                problems.add(TypeDiagnostics.noItems(
+                        source, side.span(), typed.type().words()));
+                sound = false;
+            }
+        }
+        if (!sound || items == null || wanted == null) {
+            return null;
+        }
+        return new Matches(
+                items.formula(),
+                wanted.formula(),
+                "has all of",
+                (found, all) -> lacking(found, all).isEmpty(),
+                (found, all) -> "missing: " + String.join(", ", lacking(found, all)));
+    }
+
+    private static List<String> lacking(Value found, Value all) {
+        List<String> lacking = new ArrayList<>(((Value.Things) all).items());
+        lacking.removeAll(((Value.Things) found).items());
+        return lacking;
+    }
+
+    private static boolean atLeast(Value value, Value limit) {
+        return option(value) >= option(limit);
+    }
+
+    private static boolean atMost(Value value, Value limit) {
+        return option(value) <= option(limit);
+    }
+
+    private static int option(Value value) {
+        return ((Value.Pick) value).option();
+    }
+
+    private static String silent(Value subject, Value other) {
+        return "";
+    }
+}

@@ -1,0 +1,231 @@
+package io.github.leafproof.dsl.meaning;
+
+import io.github.leafproof.dsl.formula.Argument;
+import io.github.leafproof.dsl.formula.Constant;
+import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.dsl.formula.InUnit;
+import io.github.leafproof.dsl.formula.Phrase;
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.formula.Value;
+import io.github.leafproof.dsl.message.NameDiagnostics;
+import io.github.leafproof.dsl.message.TypeDiagnostics;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.source.Span;
+import io.github.leafproof.dsl.syntax.Expression;
+import io.github.leafproof.dsl.syntax.Name;
+import io.github.leafproof.dsl.syntax.Text;
+import io.github.leafproof.inspection.quantity.Dimension;
+import io.github.leafproof.inspection.quantity.Estimate;
+import io.github.leafproof.inspection.quantity.Quantity;
+import io.github.leafproof.inspection.quantity.QuantityException;
+import io.github.leafproof.inspection.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Expressions understood: each yields a formula and a type, or null after saying what is wrong with it. */
+final class Expressions {
+
+    private final SourceText source;
+    private final Problems problems;
+    private final Names names;
+    private final Arithmetic arithmetic;
+    private final Comparisons comparisons;
+    private final Choices choices;
+    private final EngineFacts engineFacts;
+
+    Expressions(SourceText source, Problems problems, Names names) {
+        this.source = source;
+        this.problems = problems;
+        this.names = names;
+        this.arithmetic = new Arithmetic(source, problems, this, names);
+        this.comparisons = new Comparisons(source, problems, this);
+        this.choices = new Choices(source, problems, this);
+        this.engineFacts = new EngineFacts(source, problems, names);
+    }
+
+    /**
+     * An expression of any type.
+     *
+     * @param expected the type wanted here, which lets the name of an option stand for itself; null where any will do
+     */
+    @Nullable
+    Typed value(Expression expression, Env env, @Nullable Type expected) {
+        if (expression instanceof Expression.Amount number) {
+            return number(number);
+        }
+        if (expression instanceof Expression.Quoted quoted) {
+            return quoted(quoted, env, expected);
+        }
+        if (expression instanceof Expression.YesNo yesNo) {
+            return Typed.constant(Value.Judged.certain(yesNo.value()), yesNo.value() ? "yes" : "no", new Type.YesNo());
+        }
+        if (expression instanceof Expression.Reference reference) {
+            return reference(reference, env, expected);
+        }
+        if (expression instanceof Expression.EngineFact fact) {
+            return engineFacts.fact(fact);
+        }
+        if (expression instanceof Expression.InUnit inUnit) {
+            return inUnit(inUnit, env);
+        }
+        if (expression instanceof Expression.Choose || expression instanceof Expression.IfElse) {
+            return choices.value(expression, env, expected);
+        }
+        if (expression instanceof Expression.Call
+                || expression instanceof Expression.Negated
+                || expression instanceof Expression.Arithmetic) {
+            return arithmetic.value(expression, env);
+        }
+        return comparisons.value(expression, env);
+    }
+
+    /** An expression that must be a condition. */
+    @Nullable
+    Formula condition(Expression expression, Env env) {
+        Typed typed = value(expression, env, new Type.YesNo());
+        if (typed != null && !typed.isCondition()) {
+            problems.add(TypeDiagnostics.noCondition(
+                    source, expression.span(), typed.type().words()));
+            return null;
+        }
+        return typed == null ? null : typed.formula();
+    }
+
+    /** An expression that must be a number or quantity; a gap will do. */
+    @Nullable
+    Typed numeric(Expression expression, Env env) {
+        Typed typed = value(expression, env, null);
+        if (typed != null && !typed.isNumeric()) {
+            problems.add(TypeDiagnostics.noNumber(
+                    source, expression.span(), typed.type().words()));
+            return null;
+        }
+        return typed;
+    }
+
+    private @Nullable Typed number(Expression.Amount number) {
+        Unit unit = unit(number.unit(), number.unitSpan());
+        if (unit == null) {
+            return null;
+        }
+        try {
+            Quantity quantity = Quantity.of(number.number(), unit);
+            String words = number.unit().isEmpty() ? number.number() : number.number() + " " + unit.symbol();
+            return Typed.constant(
+                    Value.Amount.of(Estimate.exact(quantity)), words, new Type.Measure(quantity.dimension()));
+        } catch (QuantityException wrong) {
+            problems.add(TypeDiagnostics.badNumber(source, number.span(), wrong.problem(), wrong.remedy()));
+            return null;
+        }
+    }
+
+    @Nullable
+    Unit unit(String text, Span span) {
+        try {
+            return Unit.parse(text);
+        } catch (QuantityException wrong) {
+            problems.add(TypeDiagnostics.unknownUnit(source, span, wrong.problem(), wrong.remedy()));
+            return null;
+        }
+    }
+
+    private @Nullable Typed quoted(Expression.Quoted quoted, Env env, @Nullable Type expected) {
+        if (expected instanceof Type.Choice choice && quoted.text().isPlain()) {
+            return option(choice, quoted.text().plain(), quoted.span());
+        }
+        Formula text = text(quoted.text(), env);
+        return text == null ? null : new Typed(text, new Type.Text());
+    }
+
+    /** A text with its holes understood. */
+    @Nullable
+    Formula text(Text text, Env env) {
+        if (text.isPlain()) {
+            return new Constant(new Value.Words(text.plain()), text.plain());
+        }
+        List<Formula> parts = new ArrayList<>();
+        List<Integer> digits = new ArrayList<>();
+        boolean sound = true;
+        for (Text.Piece piece : text.pieces()) {
+            Formula part;
+            if (piece instanceof Text.Hole hole) {
+                Typed typed = value(hole.value(), env, null);
+                part = typed == null ? null : typed.formula();
+                digits.add(hole.digits());
+            } else {
+                String letters = ((Text.Plain) piece).letters();
+                part = new Constant(new Value.Words(letters), letters);
+                digits.add(-1);
+            }
+            sound &= part != null;
+            if (part != null) {
+                parts.add(part);
+            }
+        }
+        return sound ? new Phrase(parts, digits) : null;
+    }
+
+    private @Nullable Typed reference(Expression.Reference reference, Env env, @Nullable Type expected) {
+        Name name = reference.target().name();
+        boolean plain = reference.target().indexes().isEmpty();
+        if (plain && env.parameters().containsKey(name.text())) {
+            Env.Parameter parameter = env.parameters().get(name.text());
+            return new Typed(new Argument(parameter.number(), name.text()), parameter.type());
+        }
+        if (plain && expected instanceof Type.Choice choice && choice.options().contains(name.text())) {
+            return option(choice, name.text(), name.span());
+        }
+        if (plain && env.loops().containsKey(name.text())) {
+            Env.LoopValue value = env.loops().get(name.text());
+            return Typed.constant(new Value.Pick(value.round(), value.word()), value.word(), value.values());
+        }
+        if (plain && expected instanceof Type.Choice choice && !names.isDeclared(env.key(reference.target()))) {
+            return option(choice, name.text(), name.span());
+        }
+        return names.value(reference.target(), env);
+    }
+
+    /** The option of that name, or null after saying that there is none. */
+    @Nullable
+    Typed option(Type.Choice choice, String word, Span span) {
+        int option = choice.options().indexOf(word);
+        if (option < 0) {
+            problems.add(NameDiagnostics.unknownOption(source, span, word, choice.options()));
+            return null;
+        }
+        return Typed.constant(new Value.Pick(option, word), word, choice);
+    }
+
+    private @Nullable Typed inUnit(Expression.InUnit expression, Env env) {
+        Typed typed = numeric(expression.value(), env);
+        Unit unit = unit(expression.unit(), expression.unitSpan());
+        if (typed == null || unit == null) {
+            return null;
+        }
+        Dimension dimension = typed.type().inArithmetic().orElseThrow();
+        if (!unit.dimension().equals(dimension)) {
+            problems.add(TypeDiagnostics.unitOfOtherDimension(
+                    source,
+                    expression.value().span(),
+                    dimension.words(),
+                    expression.unitSpan(),
+                    unit.dimension().words()));
+            return null;
+        }
+        return new Typed(new InUnit(typed.formula(), unit), new Type.Measure(dimension));
+    }
+
+    /** Several expressions, or null when one of them makes no sense; all are looked at. */
+    @Nullable
+    List<Typed> numerics(List<Expression> list, Env env) {
+        List<Typed> sound = new ArrayList<>();
+        for (Expression each : list) {
+            Typed typed = numeric(each, env);
+            if (typed != null) {
+                sound.add(typed);
+            }
+        }
+        return sound.size() == list.size() ? sound : null;
+    }
+}

@@ -1,0 +1,214 @@
+package io.github.leafproof.dsl.meaning;
+
+import io.github.leafproof.dsl.formula.Computed;
+import io.github.leafproof.dsl.formula.Constant;
+import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.dsl.formula.LimitsHeld;
+import io.github.leafproof.dsl.formula.LimitsHeld.Wording;
+import io.github.leafproof.dsl.formula.Matches;
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.formula.Value;
+import io.github.leafproof.dsl.message.StructureDiagnostics;
+import io.github.leafproof.dsl.message.TypeDiagnostics;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.syntax.Expression;
+import io.github.leafproof.dsl.syntax.Expression.Relation;
+import io.github.leafproof.inspection.quantity.Dimension;
+import io.github.leafproof.inspection.quantity.Estimate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Numbers, quantities and gaps against limits. */
+final class LimitComparisons {
+
+    private final SourceText source;
+    private final Problems problems;
+    private final Expressions expressions;
+
+    LimitComparisons(SourceText source, Problems problems, Expressions expressions) {
+        this.source = source;
+        this.problems = problems;
+        this.expressions = expressions;
+    }
+
+    @Nullable
+    Formula compared(Expression.Compared compared, Typed left, Env env) {
+        Formula limit = limit(compared.right(), env, left, compared.left());
+        List<Formula> tolerated = compared.tolerated() == null
+                ? List.of()
+                : limits(List.of(compared.tolerated()), env, left, compared.left());
+        if (limit == null || tolerated == null) {
+            return null;
+        }
+        Relation relation = compared.relation();
+        return switch (relation) {
+            case IS, IS_NOT -> equal(compared, left, limit);
+            case AT_LEAST, MORE -> held(left, limit, null, tolerated, relation);
+            case AT_MOST, LESS -> held(left, null, limit, tolerated, relation);
+        };
+    }
+
+    private static Formula held(
+            Typed left, @Nullable Formula lower, @Nullable Formula upper, List<Formula> tolerated, Relation relation) {
+        List<Formula> named = new ArrayList<>();
+        named.add(lower != null ? lower : Objects.requireNonNull(upper));
+        named.addAll(tolerated);
+        boolean strict = relation == Relation.LESS || relation == Relation.MORE;
+        String words = strict ? (relation == Relation.LESS ? "less than" : "more than") : relation.words();
+        return new LimitsHeld(
+                left.formula(),
+                lower,
+                upper,
+                tolerated,
+                strict,
+                new Wording(words + " %s" + tolerateWords(tolerated), named));
+    }
+
+    private static String tolerateWords(List<Formula> tolerated) {
+        return switch (tolerated.size()) {
+            case 0 -> "";
+            case 1 -> ", tolerated to %s";
+            default -> ", tolerated to %s and %s";
+        };
+    }
+
+    /** Only what is counted can be equal; a measured value never is, to the last digit. */
+    private @Nullable Formula equal(Expression.Compared compared, Typed left, Formula limit) {
+        if (!(left.type() instanceof Type.Count) && !left.type().equals(Type.number())) {
+            problems.add(TypeDiagnostics.measuredEqual(
+                    source, compared.span(), left.type().words()));
+            return null;
+        }
+        boolean is = compared.relation() == Relation.IS;
+        return new Matches(
+                left.formula(),
+                limit,
+                compared.relation().words(),
+                (a, b) -> number(a) == number(b) == is,
+                (a, b) -> "");
+    }
+
+    private static double number(Value value) {
+        return ((Value.Amount) value).estimate().value();
+    }
+
+    @Nullable
+    Formula between(Expression.Between between, Typed value, Env env) {
+        if (!value.isNumeric()) {
+            problems.add(TypeDiagnostics.noNumber(
+                    source, between.value().span(), value.type().words()));
+            return null;
+        }
+        Formula low = limit(between.low(), env, value, between.value());
+        Formula high = limit(between.high(), env, value, between.value());
+        List<Formula> tolerated = limits(between.tolerated(), env, value, between.value());
+        if (low == null || high == null || tolerated == null) {
+            return null;
+        }
+        if (constant(low) > constant(high)) {
+            problems.add(StructureDiagnostics.limitsUpsideDown(
+                    source, between.low().span(), low.words(), between.high().span(), high.words()));
+        }
+        List<Formula> named = new ArrayList<>(List.of(low, high));
+        named.addAll(tolerated);
+        return new LimitsHeld(
+                value.formula(),
+                low,
+                high,
+                tolerated,
+                false,
+                new Wording("between %s and %s" + tolerateWords(tolerated), named));
+    }
+
+    @Nullable
+    Formula within(Expression.Within within, Env env) {
+        Typed value = expressions.numeric(within.value(), env);
+        Formula middle = value == null ? null : limit(within.middle(), env, value, within.value());
+        Formula tolerance = value == null ? null : tolerance(within.tolerance(), env, value, within.value());
+        List<Formula> tolerated = new ArrayList<>();
+        Formula wider = null;
+        if (within.tolerated() != null && value != null) {
+            wider = tolerance(within.tolerated(), env, value, within.value());
+            if (wider == null) {
+                return null;
+            }
+        }
+        if (value == null || middle == null || tolerance == null) {
+            return null;
+        }
+        if (constant(tolerance) < 0) {
+            problems.add(StructureDiagnostics.negativeTolerance(
+                    source, within.tolerance().span()));
+        }
+        List<Formula> named = new ArrayList<>(List.of(tolerance, middle));
+        if (wider != null) {
+            tolerated.add(apart(middle, wider, -1));
+            tolerated.add(apart(middle, wider, 1));
+            named.add(wider);
+        }
+        return new LimitsHeld(
+                value.formula(),
+                apart(middle, tolerance, -1),
+                apart(middle, tolerance, 1),
+                tolerated,
+                false,
+                new Wording("within %s of %s" + (wider == null ? "" : ", tolerated to %s"), named));
+    }
+
+    private static Formula apart(Formula middle, Formula by, int sign) {
+        return new Computed(
+                numbers -> sign < 0
+                        ? numbers.get(0).minus(numbers.get(1))
+                        : numbers.get(0).plus(numbers.get(1)),
+                List.of(middle, by),
+                middle.words() + (sign < 0 ? " - " : " + ") + by.words());
+    }
+
+    private @Nullable List<Formula> limits(List<Expression> list, Env env, Typed subject, Expression subjectWritten) {
+        List<Formula> limits = new ArrayList<>();
+        for (Expression each : list) {
+            Formula limit = limit(each, env, subject, subjectWritten);
+            if (limit != null) {
+                limits.add(limit);
+            }
+        }
+        return limits.size() == list.size() ? limits : null;
+    }
+
+    private @Nullable Formula limit(Expression written, Env env, Typed subject, Expression subjectWritten) {
+        Dimension wanted = subject.type().inArithmetic().orElse(null);
+        return wanted == null
+                ? null
+                : limit(written, env, wanted, subjectWritten, subject.type().words());
+    }
+
+    private @Nullable Formula tolerance(Expression written, Env env, Typed subject, Expression subjectWritten) {
+        Dimension wanted = subject.type().inArithmetic().orElseThrow().difference();
+        return limit(written, env, wanted, subjectWritten, wanted.words());
+    }
+
+    private @Nullable Formula limit(
+            Expression written, Env env, Dimension wanted, Expression subjectWritten, String subjectWords) {
+        Typed limit = expressions.numeric(written, env);
+        if (limit == null) {
+            return null;
+        }
+        Dimension given = limit.type().inArithmetic().orElseThrow();
+        if (!given.equals(wanted)) {
+            problems.add(TypeDiagnostics.unlikeComparison(
+                    source, subjectWritten.span(), subjectWords, written.span(), given.words()));
+            return null;
+        }
+        return limit.formula();
+    }
+
+    /** The number of a constant; NaN, which compares with nothing, for every other formula. */
+    private static double constant(Formula formula) {
+        Estimate estimate = formula instanceof Constant constant && constant.value() instanceof Value.Amount amount
+                ? amount.estimate()
+                : null;
+        return estimate == null ? Double.NaN : estimate.value();
+    }
+}

@@ -1,0 +1,265 @@
+package io.github.leafproof.dsl.meaning;
+
+import io.github.leafproof.dsl.diagnostic.Diagnostic;
+import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.dsl.formula.Slot;
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.message.NameDiagnostics;
+import io.github.leafproof.dsl.message.StructureDiagnostics;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.source.Span;
+import io.github.leafproof.dsl.syntax.Declaration;
+import io.github.leafproof.dsl.syntax.Expression;
+import io.github.leafproof.dsl.syntax.Name;
+import io.github.leafproof.dsl.syntax.Target;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** What each name stands for: slots for observations, facts and derived values; functions ready to be applied. */
+final class Names {
+
+    /** Values that refer to later values are understood by way of each other; so many steps are enough for anybody. */
+    private static final int MOST_STEPS = 300;
+
+    /** How many formulas a function may come to with all that it applies, so that judging stays quick. */
+    private static final int MOST_FORMULAS = 100_000;
+
+    /** A function understood. */
+    record Function(List<Type> parameters, List<String> names, Typed body) {}
+
+    private final SourceText source;
+    private final Problems problems;
+    private final Outline outline;
+    private final TypeReader types;
+    private final Expressions expressions;
+
+    private final Map<String, Typed> observations = new HashMap<>();
+    private final Map<String, Node.Fact> facts = new LinkedHashMap<>();
+    private final Map<String, Typed> derivedTypes = new HashMap<>();
+    private final List<Node.Derived> derived = new ArrayList<>();
+    private final Map<String, Function> functions = new HashMap<>();
+    private final Set<String> hopeless = new HashSet<>();
+    private final List<String> underway = new ArrayList<>();
+    private final Set<String> used = new HashSet<>();
+    private int slots;
+
+    Names(SourceText source, Problems problems, Outline outline, TypeReader types) {
+        this.source = source;
+        this.problems = problems;
+        this.outline = outline;
+        this.types = types;
+        this.expressions = new Expressions(source, problems, this);
+    }
+
+    Expressions expressions() {
+        return expressions;
+    }
+
+    List<Node.Fact> facts() {
+        return List.copyOf(facts.values());
+    }
+
+    /** Derived values, each after all that it reads. */
+    List<Node.Derived> derived() {
+        return List.copyOf(derived);
+    }
+
+    /** Whether a value of that name is declared somewhere. */
+    boolean isDeclared(String key) {
+        return outline.declaration(key) != null;
+    }
+
+    boolean isUsed(String key) {
+        return used.contains(key);
+    }
+
+    /** Gives an observation its slot; returns the slot's number, or −1 where its type makes no sense. */
+    int observe(String key, Declaration.Observe observe) {
+        Type type = types.read(observe.type());
+        if (type == null) {
+            hopeless.add(key);
+            return -1;
+        }
+        observations.put(key, new Typed(new Slot(slots, key), type));
+        return slots++;
+    }
+
+    Type observedType(String key) {
+        Typed typed = observations.get(key);
+        if (typed == null) {
+            throw new IllegalStateException("not observed: " + key);
+        }
+        return typed.type();
+    }
+
+    /** The fact of the engine of that name. */
+    Formula fact(String path, Type type) {
+        Node.Fact fact = facts.computeIfAbsent(path, name -> new Node.Fact(slots++, "engine." + name, type));
+        return new Slot(fact.slot(), fact.name());
+    }
+
+    /** What a name stands for, or null after saying that nothing does. */
+    @Nullable
+    Typed value(Target target, Env env) {
+        String key = env.key(target);
+        used.add(key);
+        Typed observed = observations.get(key);
+        if (observed != null) {
+            return observed;
+        }
+        Item<Declaration.Let> let = outline.lets.get(key);
+        if (let != null) {
+            return derived(key, let);
+        }
+        if (!hopeless.contains(key)) {
+            problems.add(unknown(target, key));
+        }
+        return null;
+    }
+
+    private Diagnostic unknown(Target target, String key) {
+        if (outline.checks.containsKey(key)) {
+            return NameDiagnostics.checkIsNoValue(source, target.span(), key);
+        }
+        if (outline.functions.containsKey(key)) {
+            return NameDiagnostics.functionIsNoValue(source, target.span(), key);
+        }
+        List<String> rounds = keys().stream()
+                .filter(known -> known.startsWith(target.name().text() + "["))
+                .toList();
+        if (!rounds.isEmpty()) {
+            return NameDiagnostics.wrongIndex(source, target, rounds);
+        }
+        return NameDiagnostics.unknown(source, target.span(), key, keys());
+    }
+
+    private List<String> keys() {
+        List<String> keys = new ArrayList<>(outline.observations.keySet());
+        keys.addAll(outline.lets.keySet());
+        return keys;
+    }
+
+    private @Nullable Typed derived(String key, Item<Declaration.Let> let) {
+        Typed known = derivedTypes.get(key);
+        if (known != null || hopeless.contains(key)) {
+            return known;
+        }
+        Name name = let.declaration().target().name();
+        if (isCircle(key, name.span())) {
+            return null;
+        }
+        underway.add(key);
+        Typed value = expressions.value(let.declaration().value(), let.env(), null);
+        underway.remove(underway.size() - 1);
+        if (value == null) {
+            hopeless.add(key);
+            return null;
+        }
+        Node.Derived node = new Node.Derived(slots++, key, value.type(), value.formula());
+        derived.add(node);
+        Typed typed = new Typed(new Slot(node.slot(), key), value.type());
+        derivedTypes.put(key, typed);
+        return typed;
+    }
+
+    /** Says so when a name stands for something that is made of itself, or by way of too many others. */
+    private boolean isCircle(String key, Span span) {
+        int first = underway.indexOf(key);
+        if (first >= 0) {
+            List<String> path = new ArrayList<>(underway.subList(first, underway.size()));
+            path.add(key);
+            problems.add(StructureDiagnostics.valueCircle(source, span, path));
+            return true;
+        }
+        if (underway.size() >= MOST_STEPS) {
+            problems.add(StructureDiagnostics.tooManySteps(source, span, MOST_STEPS));
+            return true;
+        }
+        return false;
+    }
+
+    /** Understands every derived value and every function, also those that nothing reads: they may hold mistakes too. */
+    void deriveAll() {
+        outline.lets.forEach(this::derived);
+        outline.functions.values().forEach(this::function);
+    }
+
+    @Nullable
+    Function function(Declaration.Define define) {
+        String key = define.name().text();
+        Function known = functions.get(key);
+        if (known != null || hopeless.contains(key)) {
+            return known;
+        }
+        if (isCircle(key, define.name().span())) {
+            return null;
+        }
+        Map<String, Env.Parameter> parameters = new LinkedHashMap<>();
+        List<Type> parameterTypes = new ArrayList<>();
+        for (Declaration.Parameter parameter : define.parameters()) {
+            Type type = types.read(parameter.type());
+            if (type != null) {
+                if (parameters.containsKey(parameter.name().text())) {
+                    problems.add(NameDiagnostics.optionTwice(
+                            source, parameter.name().span(), parameter.name().text()));
+                }
+                parameters.put(parameter.name().text(), new Env.Parameter(parameterTypes.size(), type));
+                parameterTypes.add(type);
+            }
+        }
+        boolean allTyped = parameterTypes.size() == define.parameters().size();
+        underway.add(key);
+        Typed body = allTyped ? expressions.value(define.body(), new Env(Map.of(), parameters), null) : null;
+        underway.remove(underway.size() - 1);
+        if (body != null && size(body.formula(), 0) > MOST_FORMULAS) {
+            problems.add(
+                    StructureDiagnostics.functionTooLarge(source, define.name().span(), MOST_FORMULAS));
+            body = null;
+        }
+        if (body == null) {
+            hopeless.add(key);
+            return null;
+        }
+        Function function = new Function(parameterTypes, List.copyOf(parameters.keySet()), body);
+        functions.put(key, function);
+        return function;
+    }
+
+    private static int size(Formula formula, int before) {
+        int size = before + 1;
+        for (Formula part : formula.parts()) {
+            if (size > MOST_FORMULAS) {
+                return size;
+            }
+            size = size(part, size);
+        }
+        return size;
+    }
+
+    /** The function that a call means, or null after saying that there is none. */
+    @Nullable
+    Function function(Expression.Call call) {
+        Declaration.Define define = outline.functions.get(call.function().text());
+        if (define == null) {
+            List<String> known = new ArrayList<>(outline.functions.keySet());
+            known.addAll(Builtin.names());
+            problems.add(NameDiagnostics.unknownFunction(
+                    source, call.function().span(), call.function().text(), known));
+            return null;
+        }
+        used.add(define.name().text());
+        return function(define);
+    }
+
+    /** How many slots there are. */
+    int slots() {
+        return slots;
+    }
+}

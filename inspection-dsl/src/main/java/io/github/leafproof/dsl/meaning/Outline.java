@@ -1,0 +1,184 @@
+package io.github.leafproof.dsl.meaning;
+
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.message.NameDiagnostics;
+import io.github.leafproof.dsl.message.StructureDiagnostics;
+import io.github.leafproof.dsl.syntax.Declaration;
+import io.github.leafproof.dsl.syntax.Name;
+import io.github.leafproof.dsl.syntax.ProcedureText;
+import io.github.leafproof.dsl.syntax.Target;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** The declarations of a procedure by name, stages opened and loops written out, before anything is looked into. */
+final class Outline {
+
+    /** Loops within loops multiply; no procedure of a bench comes near this. */
+    static final int MOST_DECLARATIONS = 500_000;
+
+    final Map<String, Item<Declaration.Observe>> observations = new LinkedHashMap<>();
+    final Map<String, Item<Declaration.Let>> lets = new LinkedHashMap<>();
+    final Map<String, Item<Declaration.Check>> checks = new LinkedHashMap<>();
+    final Map<String, Declaration.Define> functions = new LinkedHashMap<>();
+    final Map<String, Declaration.Gauge> gauges = new LinkedHashMap<>();
+    final Map<String, Declaration.Setup> setups = new LinkedHashMap<>();
+    final Map<String, Declaration.HazardText> hazards = new LinkedHashMap<>();
+    final List<Declaration.Rehearse> rehearsals = new ArrayList<>();
+    Declaration.@Nullable Header header;
+    Declaration.@Nullable Applies applies;
+    Declaration.@Nullable Decide decide;
+    Declaration.@Nullable Release release;
+
+    private final ProcedureText text;
+    private final Problems problems;
+    private final Map<String, Name> firsts = new LinkedHashMap<>();
+    private int declarations;
+
+    private Outline(ProcedureText text, Problems problems) {
+        this.text = text;
+        this.problems = problems;
+    }
+
+    static Outline of(ProcedureText text, Problems problems) {
+        Outline outline = new Outline(text, problems);
+        text.declarations().forEach(each -> outline.add(new Item<>(each, Env.TOP, "", List.of())));
+        return outline;
+    }
+
+    private void add(Item<Declaration> item) {
+        Declaration declaration = item.declaration();
+        if (++declarations > MOST_DECLARATIONS) {
+            problems.add(
+                    StructureDiagnostics.tooManyDeclarations(text.source(), declaration.span(), MOST_DECLARATIONS));
+            return;
+        }
+        if (declaration instanceof Declaration.Stage stage) {
+            addStage(item.of(stage));
+        } else if (declaration instanceof Declaration.For loop) {
+            addRounds(item.of(loop));
+        } else if (declaration instanceof Declaration.Observe observe) {
+            addTarget(observations, observe.target(), item.of(observe));
+        } else if (declaration instanceof Declaration.Let let) {
+            addTarget(lets, let.target(), item.of(let));
+        } else if (declaration instanceof Declaration.Check check) {
+            addTarget(checks, check.target(), item.of(check));
+        } else {
+            addWhole(declaration, item.env());
+        }
+    }
+
+    /** What stands for the whole procedure and is not repeated by a loop. */
+    private void addWhole(Declaration declaration, Env env) {
+        if (!env.loops().isEmpty()) {
+            problems.add(StructureDiagnostics.notInALoop(text.source(), declaration.span()));
+        } else if (declaration instanceof Declaration.Define define) {
+            addName(functions, define.name(), define);
+        } else if (declaration instanceof Declaration.Gauge gauge) {
+            addName(gauges, gauge.name(), gauge);
+        } else if (declaration instanceof Declaration.Setup setup) {
+            addName(setups, setup.name(), setup);
+        } else if (declaration instanceof Declaration.HazardText hazard) {
+            addName(hazards, hazard.name(), hazard);
+        } else if (declaration instanceof Declaration.Rehearse rehearse) {
+            rehearsals.add(rehearse);
+        } else if (declaration instanceof Declaration.Header given) {
+            header = only(header, given);
+        } else if (declaration instanceof Declaration.Applies given) {
+            applies = only(applies, given);
+        } else if (declaration instanceof Declaration.Decide given) {
+            decide = only(decide, given);
+        } else if (declaration instanceof Declaration.Release given) {
+            release = only(release, given);
+        } else if (declaration instanceof Declaration.Language language) {
+            if (language.version() != 1) {
+                problems.add(StructureDiagnostics.laterLanguage(text.source(), language.span(), language.version()));
+            }
+        } else {
+            problems.add(StructureDiagnostics.notYet(text.source(), declaration.span()));
+        }
+    }
+
+    private void addStage(Item<Declaration.Stage> item) {
+        Declaration.Stage stage = item.declaration();
+        if (!item.stage().isEmpty()) {
+            problems.add(StructureDiagnostics.stageInStage(
+                    text.source(), stage.title().span(), item.stage()));
+        }
+        List<Target> gates = new ArrayList<>(item.stageGates());
+        gates.addAll(stage.after());
+        stage.body()
+                .forEach(each -> add(new Item<>(each, item.env(), stage.title().plain(), gates)));
+    }
+
+    private void addRounds(Item<Declaration.For> item) {
+        Declaration.For loop = item.declaration();
+        String variable = loop.variable().text();
+        if (item.env().loops().containsKey(variable)) {
+            problems.add(NameDiagnostics.hidden(text.source(), loop.variable(), "a loop around this one"));
+        }
+        Set<String> values = new LinkedHashSet<>();
+        for (Name value : loop.values()) {
+            if (!values.add(value.text())) {
+                problems.add(NameDiagnostics.optionTwice(text.source(), value.span(), value.text()));
+            }
+        }
+        Type.Choice choice = new Type.Choice(List.copyOf(values), false);
+        for (int round = 0; round < choice.options().size() && declarations <= MOST_DECLARATIONS; round++) {
+            Env env = item.env().with(variable, new Env.LoopValue(choice, round));
+            loop.body().forEach(each -> add(new Item<>(each, env, item.stage(), item.stageGates())));
+        }
+    }
+
+    private <D extends Declaration> void addTarget(Map<String, Item<D>> into, Target target, Item<D> item) {
+        for (String variable : item.env().loops().keySet()) {
+            boolean indexed =
+                    target.indexes().stream().anyMatch(index -> index.text().equals(variable));
+            if (!indexed) {
+                problems.add(NameDiagnostics.loopIndexMissing(text.source(), target, variable));
+                return;
+            }
+        }
+        for (Name index : target.indexes()) {
+            if (!item.env().loops().containsKey(index.text())) {
+                problems.add(NameDiagnostics.indexWithoutLoop(text.source(), index));
+                return;
+            }
+        }
+        if (isNew(item.env().key(target), target.name())) {
+            into.put(item.env().key(target), item);
+        }
+    }
+
+    private <D> void addName(Map<String, D> into, Name name, D declaration) {
+        if (isNew(name.text(), name)) {
+            into.put(name.text(), declaration);
+        }
+    }
+
+    private boolean isNew(String key, Name name) {
+        Name first = firsts.putIfAbsent(key, name);
+        if (first != null) {
+            problems.add(NameDiagnostics.declaredTwice(text.source(), name, first.span()));
+        }
+        return first == null;
+    }
+
+    private <D extends Declaration> D only(@Nullable D first, D given) {
+        if (first != null) {
+            problems.add(StructureDiagnostics.givenTwice(text.source(), given.span(), first.span()));
+            return first;
+        }
+        return given;
+    }
+
+    /** Where a name was declared, for pointing at. */
+    @Nullable
+    Name declaration(String key) {
+        return firsts.get(key);
+    }
+}

@@ -1,0 +1,97 @@
+package io.github.leafproof.dsl.meaning;
+
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.message.NameDiagnostics;
+import io.github.leafproof.dsl.message.StructureDiagnostics;
+import io.github.leafproof.dsl.message.TypeDiagnostics;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.syntax.Expression;
+import io.github.leafproof.dsl.syntax.TypeWords;
+import io.github.leafproof.inspection.quantity.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** The type that its words stand for. */
+final class TypeReader {
+
+    private static final Map<String, Type> WORDS = Map.of(
+            "number", Type.number(),
+            "count", new Type.Count(),
+            "text", new Type.Text(),
+            "gap", new Type.Gap(),
+            "items", new Type.Items());
+
+    private final SourceText source;
+    private final Problems problems;
+
+    TypeReader(SourceText source, Problems problems) {
+        this.source = source;
+        this.problems = problems;
+    }
+
+    @Nullable
+    Type read(TypeWords words) {
+        if (words instanceof TypeWords.YesNo) {
+            return new Type.YesNo();
+        }
+        if (words instanceof TypeWords.OneOf oneOf) {
+            return choice(oneOf.options(), false);
+        }
+        if (words instanceof TypeWords.Grade grade) {
+            return choice(grade.options(), true);
+        }
+        if (words instanceof TypeWords.Named named) {
+            return named(named);
+        }
+        problems.add(StructureDiagnostics.notYet(source, words.span()));
+        return null;
+    }
+
+    private @Nullable Type named(TypeWords.Named named) {
+        Type word = WORDS.get(named.words());
+        if (word != null) {
+            return word;
+        }
+        Optional<Type> measure = dimension(named.words()).map(Type.Measure::new);
+        if (measure.isEmpty()) {
+            List<String> known = new ArrayList<>(Dimension.names());
+            known.addAll(WORDS.keySet().stream().sorted().toList());
+            problems.add(TypeDiagnostics.unknownType(source, named.span(), named.words(), known));
+        }
+        return measure.orElse(null);
+    }
+
+    /** A dimension in words, or a quotient of two: {@code length per time}. */
+    private static Optional<Dimension> dimension(String words) {
+        Optional<Dimension> whole = Dimension.named(words);
+        int per = words.lastIndexOf(" per ");
+        if (whole.isPresent() || per < 0) {
+            return whole;
+        }
+        return dimension(words.substring(0, per))
+                .flatMap(above -> divisor(words.substring(per + 5)).map(above::dividedBy));
+    }
+
+    private static Optional<Dimension> divisor(String words) {
+        return switch (words) {
+            case "turn", "degree" -> Optional.of(Dimension.ANGLE);
+            case "second", "minute", "hour" -> Optional.of(Dimension.TIME);
+            default -> Dimension.named(words);
+        };
+    }
+
+    private Type choice(List<Expression.Option> options, boolean graded) {
+        List<String> words = new ArrayList<>();
+        for (Expression.Option option : options) {
+            if (words.contains(option.text())) {
+                problems.add(NameDiagnostics.optionTwice(source, option.span(), option.text()));
+            } else {
+                words.add(option.text());
+            }
+        }
+        return new Type.Choice(words, graded);
+    }
+}

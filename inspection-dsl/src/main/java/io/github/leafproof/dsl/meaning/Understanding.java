@@ -1,0 +1,99 @@
+package io.github.leafproof.dsl.meaning;
+
+import io.github.leafproof.dsl.diagnostic.Diagnostic;
+import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.dsl.graph.CheckGraph;
+import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.message.StructureDiagnostics;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.syntax.Declaration;
+import io.github.leafproof.dsl.syntax.ProcedureText;
+import io.github.leafproof.inspection.verdict.DecisionRule;
+import io.github.leafproof.inspection.verdict.ReleaseRule;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Makes sense of a procedure: from its declarations to a check graph, or to everything that is wrong with it. */
+public final class Understanding {
+
+    private final SourceText source;
+    private final Problems problems = new Problems();
+    private final Outline outline;
+    private final TypeReader types;
+    private final Names names;
+    private final Bench bench;
+
+    private Understanding(ProcedureText text) {
+        this.source = text.source();
+        this.outline = Outline.of(text, problems);
+        this.types = new TypeReader(source, problems);
+        this.names = new Names(source, problems, outline, types);
+        this.bench = new Bench(source, problems, outline, types);
+    }
+
+    /** What the procedure means. Never throws, whatever the text says. */
+    public static Understood of(ProcedureText text) {
+        return new Understanding(text).understand();
+    }
+
+    private Understood understand() {
+        CheckGraph.Identity identity = identity();
+        Observations observations = new Observations(source, problems, outline, names, bench);
+        Confidences confidences = new Confidences(source, problems);
+        DecisionRule rule =
+                outline.decide == null ? DecisionRule.guarded(0.95) : confidences.rule(outline.decide.confidence());
+        List<Node.Observation> observed = observations.understand();
+        names.deriveAll();
+        Checks checks = new Checks(source, problems, outline, names, confidences, rule);
+        List<Node.Check> judged = checks.understand();
+        Formula applies =
+                outline.applies == null ? null : names.expressions().condition(outline.applies.condition(), Env.TOP);
+        ReleaseRule release = new Releases(source, problems, outline).rule();
+        new Rehearsals(source, problems, outline).look();
+        new Unused(source, problems, outline, names).look();
+        List<Diagnostic> found = problems.inFileOrder();
+        if (found.stream().anyMatch(Diagnostic::isError)) {
+            return new Understood(Optional.empty(), List.of(), found);
+        }
+        CheckGraph graph = CheckGraph.of(
+                identity,
+                new CheckGraph.Parts(
+                        bench.states(),
+                        bench.gauges(),
+                        names.facts(),
+                        observed,
+                        names.derived(),
+                        judged,
+                        applies,
+                        rule,
+                        release));
+        return new Understood(Optional.of(graph), outline.rehearsals, found);
+    }
+
+    private CheckGraph.Identity identity() {
+        Declaration.Header header = outline.header;
+        if (header == null) {
+            problems.add(StructureDiagnostics.noHeader(source));
+            return new CheckGraph.Identity("", "", 1, source.sha256());
+        }
+        if (header.revision() < 1) {
+            problems.add(StructureDiagnostics.badRevision(source, header.span()));
+        }
+        if (outline.checks.isEmpty()) {
+            problems.add(StructureDiagnostics.noCheck(source, header.span()));
+        }
+        return new CheckGraph.Identity(
+                header.name().text(), header.title().plain(), header.revision(), source.sha256());
+    }
+
+    /** Each thing by its number of occurrence, for those that must tell where in a list a name stands. */
+    static Map<String, Integer> numbered(Iterable<String> keys) {
+        Map<String, Integer> numbers = new HashMap<>();
+        for (String key : keys) {
+            numbers.put(key, numbers.size());
+        }
+        return numbers;
+    }
+}

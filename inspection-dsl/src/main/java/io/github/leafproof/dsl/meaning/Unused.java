@@ -1,0 +1,73 @@
+package io.github.leafproof.dsl.meaning;
+
+import io.github.leafproof.dsl.message.StructureDiagnostics;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.source.Span;
+import io.github.leafproof.dsl.syntax.Declaration;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Points at what is declared and serves nothing: probably a name forgotten in a check. */
+final class Unused {
+
+    private final SourceText source;
+    private final Problems problems;
+    private final Outline outline;
+    private final Names names;
+
+    Unused(SourceText source, Problems problems, Outline outline, Names names) {
+        this.source = source;
+        this.problems = problems;
+        this.outline = outline;
+        this.names = names;
+    }
+
+    void look() {
+        // What a loop writes out counts as used when one of its rounds is.
+        Set<Span> used = new HashSet<>();
+        outline.observations.forEach((key, item) -> {
+            if (names.isUsed(key)) {
+                used.add(item.declaration().target().span());
+            }
+        });
+        outline.lets.forEach((key, item) -> {
+            if (names.isUsed(key)) {
+                used.add(item.declaration().target().span());
+            }
+        });
+        outline.observations.forEach(
+                (key, item) -> warn(used, item.declaration().target().span(), key, "entered, but no check reads it"));
+        outline.lets.forEach(
+                (key, item) -> warn(used, item.declaration().target().span(), key, "computed, but nothing reads it"));
+        outline.functions.forEach((key, define) -> {
+            if (!names.isUsed(key)) {
+                warn(used, define.name().span(), key, "defined, but never applied");
+            }
+        });
+        gates();
+    }
+
+    private void warn(Set<Span> used, Span span, String key, String what) {
+        if (!used.contains(span)) {
+            problems.add(StructureDiagnostics.unused(source, span, key, what));
+        }
+    }
+
+    private void gates() {
+        Set<String> waitedFor = new HashSet<>();
+        for (Item<Declaration.Check> item : outline.checks.values()) {
+            Stream.of(item.stageGates(), item.declaration().after())
+                    .flatMap(List::stream)
+                    .map(item.env()::key)
+                    .forEach(waitedFor::add);
+        }
+        outline.checks.forEach((key, item) -> {
+            if (item.declaration().gate() && !waitedFor.contains(key)) {
+                problems.add(StructureDiagnostics.unused(
+                        source, item.declaration().target().span(), key, "a gate, but nothing waits for it"));
+            }
+        });
+    }
+}

@@ -1,0 +1,195 @@
+package io.github.leafproof.dsl.message;
+
+import io.github.leafproof.dsl.diagnostic.Code;
+import io.github.leafproof.dsl.diagnostic.Diagnostic;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.source.Span;
+import io.github.leafproof.inspection.quantity.Spelling;
+import java.util.List;
+
+/** Mistakes with dimensions, units and types. */
+public final class TypeDiagnostics {
+
+    private TypeDiagnostics() {}
+
+    public static Diagnostic unlikeComparison(
+            SourceText source, Span left, String leftWords, Span right, String rightWords) {
+        return Diagnostic.error(Code.LP201, source, right, "this compares " + a(leftWords) + " with " + a(rightWords))
+                .labelled(rightWords)
+                .alsoAt(source, left, leftWords)
+                .help("compare like with like: a limit here must be " + a(leftWords) + ", unit and all");
+    }
+
+    public static Diagnostic unlikeSum(
+            SourceText source, Span sign, String word, Span left, String leftWords, Span right, String rightWords) {
+        boolean twoTemperatures = leftWords.equals("temperature") && rightWords.equals("temperature");
+        String does = word.equals("+") ? "adds" : "takes";
+        String from = word.equals("+") ? " to " : " from ";
+        return Diagnostic.error(Code.LP202, source, sign, "this " + does + " " + a(rightWords) + from + a(leftWords))
+                .alsoAt(source, left, leftWords)
+                .alsoAt(source, right, rightWords)
+                .help(
+                        twoTemperatures
+                                ? "two temperatures have a difference but no sum; a difference is written in K"
+                                : "only like quantities have a sum or a difference; is a unit wrong, or missing?");
+    }
+
+    public static Diagnostic unknownUnit(SourceText source, Span span, String message, String remedy) {
+        return Diagnostic.error(Code.LP203, source, span, message).help(remedy);
+    }
+
+    public static Diagnostic unitOfOtherDimension(
+            SourceText source, Span value, String valueWords, Span unit, String unitWords) {
+        return Diagnostic.error(Code.LP204, source, unit, "this shows " + a(valueWords) + " in a unit of " + unitWords)
+                .labelled(unitWords)
+                .alsoAt(source, value, valueWords)
+                .help("choose a unit of " + valueWords);
+    }
+
+    public static Diagnostic badNumber(SourceText source, Span span, String message, String remedy) {
+        return Diagnostic.error(Code.LP205, source, span, message).help(remedy);
+    }
+
+    // done: what was to be done with the temperature: multiplied, divided, turned to its negative
+    public static Diagnostic absoluteTemperature(SourceText source, Span span, String done) {
+        return Diagnostic.error(Code.LP206, source, span, "a temperature cannot be " + done)
+                .help("only a difference of temperatures can, such as head - room");
+    }
+
+    public static Diagnostic badPower(SourceText source, Span span, int largest) {
+        return Diagnostic.error(Code.LP207, source, span, "a power must be a plain whole number up to " + largest)
+                .help("write it as digits, as in x ^ 2; for a root write sqrt(x)");
+    }
+
+    public static Diagnostic noCondition(SourceText source, Span span, String words) {
+        return Diagnostic.error(Code.LP208, source, span, "this is " + a(words) + ", and a condition is needed here")
+                .labelled(words)
+                .help("compare it with something: at least, at most, between … and …, within … of …, is");
+    }
+
+    public static Diagnostic noNumber(SourceText source, Span span, String words) {
+        return Diagnostic.error(
+                        Code.LP209, source, span, "this is " + a(words) + ", and a number or a quantity is needed here")
+                .labelled(words);
+    }
+
+    public static Diagnostic nothingToChoose(SourceText source, Span span, String words) {
+        return Diagnostic.error(Code.LP210, source, span, "one can choose by a choice or a grade; this is " + a(words))
+                .labelled(words)
+                .help("for a condition write: if … then … else …");
+    }
+
+    public static Diagnostic choiceNotExhausted(SourceText source, Span span, List<String> left) {
+        return Diagnostic.error(Code.LP211, source, span, "the choice says nothing for " + String.join(", ", left))
+                .help("add " + (left.size() == 1 ? "it" : "them") + ", or a line: otherwise: …");
+    }
+
+    public static Diagnostic unlikeArms(SourceText source, Span one, String firstWords, Span other, String otherWords) {
+        return Diagnostic.error(Code.LP212, source, other, "this may be " + a(firstWords) + " or " + a(otherWords))
+                .labelled(otherWords)
+                .alsoAt(source, one, firstWords)
+                .help("let every case give the same kind of value");
+    }
+
+    public static Diagnostic wrongArguments(SourceText source, Span span, String function, String wanted, int given) {
+        return Diagnostic.error(Code.LP213, source, span, function + " takes " + wanted + "; " + given + " given here");
+    }
+
+    public static Diagnostic wrongArgument(
+            SourceText source, Span span, String given, String function, String parameter, String wanted) {
+        return Diagnostic.error(
+                        Code.LP214,
+                        source,
+                        span,
+                        "this is " + a(given) + ", and " + parameter + " of " + function + " must be " + a(wanted))
+                .labelled(given);
+    }
+
+    public static Diagnostic functionDimensions(SourceText source, Span span, String function, List<String> given) {
+        String wanted = switch (function) {
+            case "sqrt" -> "give it something that has a root, such as an area or a plain number";
+            case "sin", "cos", "tan" -> "give it an angle, as in " + function + "(30 deg)";
+            case "abs" -> "a temperature has no sign; take a difference, such as head - room";
+            default -> "all its values must be of one kind";
+        };
+        return Diagnostic.error(
+                        Code.LP215, source, span, function + " of " + String.join(" and ", given) + " makes no sense")
+                .help(wanted);
+    }
+
+    public static Diagnostic measuredEqual(SourceText source, Span span, String words) {
+        return Diagnostic.error(Code.LP216, source, span, "a measured " + words + " is never exactly equal to anything")
+                .help("say how near is near enough: within … of …, or between … and …");
+    }
+
+    public static Diagnostic noOption(SourceText source, Span span, String words, List<String> options) {
+        return Diagnostic.error(
+                        Code.LP217, source, span, "this is " + a(words) + ", and one of the options is needed here")
+                .help("the options are " + String.join(", ", options));
+    }
+
+    public static Diagnostic notGraded(SourceText source, Span span, List<String> options) {
+        return Diagnostic.error(Code.LP218, source, span, "these options have no order: " + String.join(", ", options))
+                .help("declare them as a grade, lowest first: grade " + String.join(" < ", options));
+    }
+
+    public static Diagnostic textCompared(SourceText source, Span span) {
+        return Diagnostic.error(Code.LP219, source, span, "a text can only be, or not be, another text")
+                .help("write: is \"…\"");
+    }
+
+    public static Diagnostic yesNoCompared(SourceText source, Span span) {
+        return Diagnostic.error(Code.LP220, source, span, "a condition is compared with nothing but yes or no")
+                .help("a condition stands for itself: write it alone, or with not before it");
+    }
+
+    public static Diagnostic itemsCompared(SourceText source, Span span) {
+        return Diagnostic.error(Code.LP221, source, span, "a list of items has no size to compare")
+                .help("write: … has all of engine.box");
+    }
+
+    public static Diagnostic noItems(SourceText source, Span span, String words) {
+        return Diagnostic.error(
+                        Code.LP222, source, span, "this is " + a(words) + ", and a list of items is needed here")
+                .labelled(words);
+    }
+
+    public static Diagnostic noAdvice(SourceText source, Span span, String words) {
+        return Diagnostic.error(Code.LP223, source, span, "advice is a text, and this is " + a(words))
+                .labelled(words)
+                .help("put it into words: \"Turn it {…}\"");
+    }
+
+    public static Diagnostic unknownType(SourceText source, Span span, String words, List<String> known) {
+        return Diagnostic.error(Code.LP224, source, span, words + " is no type")
+                .help(Spelling.nearest(words, known)
+                        .map(near -> "did you mean " + near + "?")
+                        .orElse("types are the dimensions in words (length, temperature, …), number, count, yes/no,"
+                                + " one of …, grade …, text, gap, items"));
+    }
+
+    public static Diagnostic noReading(SourceText source, Span span, String words) {
+        return Diagnostic.error(Code.LP225, source, span, "an instrument reads a quantity, and this is " + a(words))
+                .help("as in: gauge infrared : reading of temperature");
+    }
+
+    public static Diagnostic gaugeForOther(
+            SourceText source, Span type, String typeWords, Span gauge, String gaugeWords) {
+        return Diagnostic.error(Code.LP226, source, gauge, a(typeWords) + " is not observed with " + gaugeWords)
+                .labelled(gaugeWords)
+                .alsoAt(source, type, typeWords)
+                .help("a gap is felt with a leaf set or a pin set, a quantity is read from an instrument for it,"
+                        + " a count may be kept by a counter");
+    }
+
+    /** With its article: a length, an angle, yes or no. */
+    private static String a(String words) {
+        if (words.equals("yes/no")) {
+            return "a yes or no";
+        }
+        if (words.equals("items")) {
+            return "a list of items";
+        }
+        return ("aeiou".indexOf(words.charAt(0)) >= 0 && !words.startsWith("one") ? "an " : "a ") + words;
+    }
+}

@@ -1,0 +1,162 @@
+package io.github.leafproof.dsl.report;
+
+import io.github.leafproof.dsl.formula.Account;
+import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.dsl.formula.Frame;
+import io.github.leafproof.dsl.formula.Value;
+import io.github.leafproof.dsl.graph.CheckGraph;
+import io.github.leafproof.dsl.graph.Evidence;
+import io.github.leafproof.dsl.graph.Judgement;
+import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.graph.Verdict;
+import io.github.leafproof.inspection.engine.EngineCard;
+import io.github.leafproof.inspection.quantity.Display;
+import io.github.leafproof.inspection.record.Report;
+import io.github.leafproof.inspection.record.SheetEngine;
+import io.github.leafproof.inspection.verdict.Conformity;
+import io.github.leafproof.inspection.verdict.Outcome;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Makes the report of a judgement: what was decided, why, on what evidence, and what to do next. */
+public final class Reporting {
+
+    /** Stands in every report: the tool knows numbers, and not this engine's own instructions. */
+    static final String DEFERENCE = "The engine's own instructions, local rules and the word of qualified people come"
+            + " before anything said here.";
+
+    private final Judgement judgement;
+    private final CheckGraph graph;
+    private final EntryWords entries;
+    private final Cautions cautions;
+
+    private Reporting(Judgement judgement) {
+        this.judgement = judgement;
+        this.graph = judgement.graph();
+        this.entries = new EntryWords(judgement);
+        this.cautions = new Cautions(graph);
+    }
+
+    /** The report of a judgement. */
+    public static Report of(Judgement judgement) {
+        return new Reporting(judgement).report();
+    }
+
+    private Report report() {
+        Evidence.Files files = judgement.evidence().files();
+        CheckGraph.Identity identity = graph.identity();
+        List<Report.Check> checks =
+                judgement.verdicts().stream().map(this::check).toList();
+        Set<String> general = new LinkedHashSet<>(List.of(DEFERENCE));
+        general.addAll(cautions.ofAll());
+        return new Report(
+                new Report.Procedure(identity.name(), identity.title(), identity.revision(), identity.sha256()),
+                Report.Input.of(files.sheet()),
+                Report.Input.of(files.card()),
+                Report.Input.of(files.tray()),
+                engine(files),
+                files.sheet().content().date(),
+                judgement.release().release(),
+                ReleaseWords.of(judgement),
+                checks,
+                new NextSteps(judgement, cautions, checks).steps(),
+                List.copyOf(general),
+                GaugeNotes.of(judgement));
+    }
+
+    private static Report.Engine engine(Evidence.Files files) {
+        EngineCard card = files.card().content();
+        SheetEngine engine = files.sheet().content().engine();
+        return new Report.Engine(card.model(), card.maker(), engine.serial(), engine.variant(), engine.condition());
+    }
+
+    private Report.Check check(Verdict verdict) {
+        Node.Check check = verdict.check();
+        Frame frame = judgement.frame(check);
+        Account account = Account.of(check.requirement(), frame);
+        boolean judged = verdict.conformity() != null;
+        List<Node.Observation> observed = graph.observationsOf(check);
+        List<String> notes = new ArrayList<>(entries.notes(observed));
+        check.because().forEach(reason -> notes.add("limit: " + reason));
+        return new Report.Check(
+                check.name(),
+                check.title(),
+                check.stage().isEmpty() ? null : check.stage(),
+                check.severity(),
+                check.gate(),
+                verdict.outcome(),
+                verdict.side(),
+                probability(verdict.conformity()),
+                judged && !account.value().isEmpty() ? account.value() : null,
+                account.requirement(),
+                evidence(verdict, account, observed),
+                advice(verdict, frame),
+                cautions.of(observed),
+                missing(verdict),
+                notes,
+                asFound(check));
+    }
+
+    private static Report.@Nullable Probability probability(@Nullable Conformity conformity) {
+        return conformity == null ? null : new Report.Probability(conformity.low(), conformity.high());
+    }
+
+    private List<String> evidence(Verdict verdict, Account account, List<Node.Observation> observed) {
+        List<String> evidence = new ArrayList<>();
+        if (verdict.conformity() != null) {
+            evidence.addAll(account.reasons());
+        }
+        observed.forEach(observation -> evidence.addAll(entries.of(observation)));
+        return evidence;
+    }
+
+    private static List<String> advice(Verdict verdict, Frame frame) {
+        List<String> advice = new ArrayList<>();
+        for (Node.Advice each : verdict.check().advice()) {
+            if (each.occasion().is(verdict.outcome(), verdict.side())) {
+                advice.add(words(each.text(), frame));
+            }
+        }
+        if (verdict.outcome() == Outcome.CONTRADICTED) {
+            advice.add("Wipe the leaves and the gap clean and repeat both trials; if they still disagree, measure the"
+                    + " leaves again.");
+        }
+        return advice;
+    }
+
+    private static String words(Formula text, Frame frame) {
+        Value value = text.value(frame);
+        return value instanceof Value.Missing missing
+                ? "Nothing can be computed here: " + missing.words() + "."
+                : ((Value.Words) value).text();
+    }
+
+    private static List<String> missing(Verdict verdict) {
+        List<String> missing = new ArrayList<>();
+        verdict.lacks().forEach(lack -> missing.add(lack.toString()));
+        verdict.blockedBy().forEach(gate -> missing.add("waits for " + gate.name() + " (" + gate.title() + ")"));
+        return missing;
+    }
+
+    private Report.@Nullable AsFound asFound(Node.Check check) {
+        return judgement
+                .asFound(check)
+                .map(found -> {
+                    Account account = Account.of(check.requirement(), judgement.frameAsFound(check));
+                    boolean judged =
+                            found.conformity() != null && !account.value().isEmpty();
+                    return new Report.AsFound(found.outcome(), judged ? account.value() : null);
+                })
+                .orElse(null);
+    }
+
+    /** {@code 63 %}, or {@code 0 % to 100 %} where the evidence only bounds it. */
+    static String probabilityWords(double low, double high) {
+        String from = Display.percent(low);
+        String to = Display.percent(high);
+        return from.equals(to) ? from : from + " to " + to;
+    }
+}

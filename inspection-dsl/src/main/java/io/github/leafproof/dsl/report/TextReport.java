@@ -1,0 +1,184 @@
+package io.github.leafproof.dsl.report;
+
+import io.github.leafproof.inspection.record.Report;
+import io.github.leafproof.inspection.verdict.Outcome;
+import io.github.leafproof.inspection.verdict.Release;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A report as a person reads it in a terminal: the decision first, then each check, then what to do next. Colour only
+ * repeats what the words say.
+ */
+public final class TextReport {
+
+    private static final int WIDTH = 100;
+
+    private final Report report;
+    private final Paint paint;
+    private final StringBuilder text = new StringBuilder();
+
+    private TextReport(Report report, Paint paint) {
+        this.report = report;
+        this.paint = paint;
+    }
+
+    /** The text, lines ending in {@code \n}. */
+    public static String of(Report report, boolean colour) {
+        return new TextReport(report, colour ? Paint.COLOURED : Paint.PLAIN).print();
+    }
+
+    private String print() {
+        head();
+        decision();
+        checks();
+        list("Next, each with its cautions first", steps());
+        list("Cautions for the whole work", report.cautions());
+        list("Notes", report.notes());
+        files();
+        return text.toString();
+    }
+
+    private void head() {
+        Report.Procedure procedure = report.procedure();
+        line(paint.strong(procedure.title()) + "  (" + procedure.name() + ", revision " + procedure.revision() + ")");
+        Report.Engine engine = report.engine();
+        String serial = engine.serial() == null ? null : "serial " + engine.serial();
+        String variant = engine.variant() == null ? null : "variant " + engine.variant();
+        String model = joined(" ", engine.maker(), engine.model());
+        line(joined(", ", model, serial, variant, engine.condition()));
+        line("sheet " + report.sheet().name() + ", " + report.date());
+        line("");
+    }
+
+    private static String joined(String between, @Nullable String... parts) {
+        return Stream.of(parts).filter(Objects::nonNull).collect(Collectors.joining(between));
+    }
+
+    private void decision() {
+        Release release = report.release();
+        line("Release: " + paint.release(release, release.word().toUpperCase(Locale.ROOT)));
+        block("", report.releaseReason());
+    }
+
+    private void checks() {
+        String stage = "";
+        for (Report.Check check : report.checks()) {
+            String here = check.stage() == null ? "" : check.stage();
+            if (!here.equals(stage)) {
+                line("");
+                line(paint.strong(here));
+                stage = here;
+            }
+            check(check);
+        }
+        line("");
+    }
+
+    private void check(Report.Check check) {
+        Outcome outcome = check.outcome();
+        String word = outcome.word().replace('_', ' ');
+        boolean quiet = outcome == Outcome.PASSES || outcome == Outcome.NOT_APPLICABLE;
+        String mark = String.format(Locale.ROOT, "%-16s", quiet ? word : word.toUpperCase(Locale.ROOT));
+        line("  " + paint.outcome(outcome, mark) + check.title() + "  ["
+                + check.severity().word() + (check.gate() ? ", gate" : "") + "]");
+        if (check.asFound() != null) {
+            String found = check.asFound().value() == null
+                    ? ""
+                    : ", " + check.asFound().value();
+            field("as found", check.asFound().outcome().word().replace('_', ' ') + found);
+        }
+        if (!quiet) {
+            details(check);
+        } else if (check.value() != null) {
+            field("found", check.value());
+        }
+        if (outcome != Outcome.NOT_APPLICABLE) {
+            check.notes().forEach(note -> field("note", note));
+        }
+    }
+
+    private void details(Report.Check check) {
+        field("check", check.name());
+        if (check.requirement() != null) {
+            field("requires", check.requirement());
+        }
+        if (check.value() != null) {
+            field("found", check.value());
+        }
+        if (check.probability() != null) {
+            field(
+                    "probability",
+                    "of conforming: "
+                            + Reporting.probabilityWords(
+                                    check.probability().low(),
+                                    check.probability().high()));
+        }
+        check.missing().forEach(missing -> field("missing", missing));
+        check.evidence().forEach(evidence -> field("evidence", evidence));
+        check.cautions().forEach(caution -> field("caution", caution));
+        check.advice().forEach(advice -> field("advice", advice));
+    }
+
+    private List<String> steps() {
+        List<String> steps = new ArrayList<>();
+        int number = 0;
+        for (Report.Step step : report.next()) {
+            number++;
+            String cautions = step.cautions().stream()
+                    .map(caution -> "Caution: " + caution + " ")
+                    .collect(Collectors.joining());
+            steps.add(number + ". " + cautions + step.step());
+        }
+        return steps;
+    }
+
+    private void list(String title, List<String> entries) {
+        if (!entries.isEmpty()) {
+            line(paint.strong(title));
+            entries.forEach(entry -> block("  ", entry));
+            line("");
+        }
+    }
+
+    private void files() {
+        line(paint.strong("Files, with the SHA-256 of each"));
+        file("procedure", report.procedure().name(), report.procedure().sha256());
+        Stream.of(report.card()).filter(Objects::nonNull).forEach(card -> file("card", card.name(), card.sha256()));
+        Stream.of(report.tray()).filter(Objects::nonNull).forEach(tray -> file("tray", tray.name(), tray.sha256()));
+        file("sheet", report.sheet().name(), report.sheet().sha256());
+    }
+
+    private void file(String what, String name, String sha256) {
+        line(String.format(Locale.ROOT, "  %-9s  %s  %s", what, sha256, name));
+    }
+
+    private void field(String name, String words) {
+        block(String.format(Locale.ROOT, "      %-12s", name), words);
+    }
+
+    /** Words behind a lead, wrapped under themselves. */
+    private void block(String lead, String words) {
+        StringBuilder current = new StringBuilder(lead);
+        boolean empty = true;
+        for (String word : words.split(" ", -1)) {
+            if (!empty && current.length() + 1 + word.length() > WIDTH) {
+                line(current.toString());
+                current = new StringBuilder(" ".repeat(lead.length()));
+                empty = true;
+            }
+            current.append(empty ? "" : " ").append(word);
+            empty = false;
+        }
+        line(current.toString());
+    }
+
+    private void line(String words) {
+        text.append(words.stripTrailing()).append('\n');
+    }
+}
