@@ -5,6 +5,9 @@ import static java.util.Comparator.comparingInt;
 
 import io.github.leafproof.inspection.clearance.Question.Proofs;
 import io.github.leafproof.inspection.gauge.FeelSet;
+import io.github.leafproof.inspection.gauge.Feeler;
+import io.github.leafproof.inspection.gauge.Leaf;
+import io.github.leafproof.inspection.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -24,7 +27,9 @@ import java.util.stream.Collectors;
  * that another one outdoes: entering, a thinner one that proves as much; refusing, a thicker one.
  */
 final class Candidates {
-    private static final int MOST_LEAVES_IN_A_STACK = 3;
+    /** A set with this many leaves or fewer is offered in threes, too; a larger one has steps fine enough without. */
+    private static final int SMALL_SET = 32;
+
     /** Four outdoing lines (two windows, two sides) of this many, and one feeler for each of four ways to fail: 64. */
     private static final int LONGEST_LINE = 15;
 
@@ -44,11 +49,8 @@ final class Candidates {
     }
 
     private List<Candidate> from(FeelSet set) {
-        List<Candidate> useful = set.feelers(MOST_LEAVES_IN_A_STACK).stream()
-                .map(feeler -> Candidate.of(feeler, question))
-                .filter(candidate -> powers(candidate).contains(true))
-                .sorted(SIMPLEST_FIRST)
-                .collect(Collectors.toList());
+        List<Candidate> useful = usefulOf(set.feelers(set.leaves().size() <= SMALL_SET ? 3 : 2));
+        useful.sort(SIMPLEST_FIRST);
         List<Candidate> distinct = withoutLookalikes(useful);
         Set<Candidate> worthwhile = new LinkedHashSet<>();
         collect(distinct, Proofs::aimed, worthwhile);
@@ -56,6 +58,37 @@ final class Candidates {
             collect(distinct, Proofs::tolerated, worthwhile);
         }
         return worthwhile.stream().sorted(comparingDouble(Candidate::value)).collect(Collectors.toUnmodifiableList());
+    }
+
+    /**
+     * Feelers that prove something. Large sets have thousands of stacks, nearly all of them thicker than some feeler that
+     * already shows the gap to be too large; those need no closer look.
+     */
+    private List<Candidate> usefulOf(List<Feeler> feelers) {
+        List<Candidate> useful = new ArrayList<>();
+        double thickEnough = Double.POSITIVE_INFINITY;
+        for (Feeler feeler : feelers) {
+            if (withoutFilm(feeler) > thickEnough) {
+                continue;
+            }
+            Candidate candidate = Candidate.of(feeler, question);
+            if (powers(candidate).contains(true)) {
+                useful.add(candidate);
+            }
+            if (question.showsTooLarge(candidate.ifPasses().tolerated())) {
+                thickEnough = Math.min(thickEnough, candidate.value());
+            }
+        }
+        return useful;
+    }
+
+    private static double withoutFilm(Feeler feeler) {
+        double sum = 0;
+        for (Leaf leaf : feeler.leaves()) {
+            Quantity measured = leaf.measured();
+            sum += (measured == null ? leaf.marked() : measured).base();
+        }
+        return sum;
     }
 
     private void collect(List<Candidate> all, Function<Proofs, Proof> window, Set<Candidate> worthwhile) {

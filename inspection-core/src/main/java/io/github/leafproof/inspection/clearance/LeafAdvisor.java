@@ -34,7 +34,7 @@ public final class LeafAdvisor {
     }
 
     /**
-     * The next feeler to offer, out of all leaves and stacks of up to three.
+     * The next feeler to offer, out of all leaves and stacks of up to three (two, in a set of more than 32).
      *
      * <p>First it is sought to settle as much of the remaining range as the set can, then to need the fewest trials on
      * average, then the fewest leaves in the hand, then the thinnest. For planning alone every place in the range counts as

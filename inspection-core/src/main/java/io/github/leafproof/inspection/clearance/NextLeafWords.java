@@ -7,6 +7,7 @@ import io.github.leafproof.inspection.quantity.Display;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Side;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -52,14 +53,14 @@ final class NextLeafWords {
     }
 
     private String of(NextLeaf.CannotSettle stuck) {
-        String start = "No leaf or stack in this set can settle it";
-        String leaves = wanted(stuck);
+        String wanted = wanted(stuck);
         String measuring = stuck.neverMeasured().isEmpty()
                 ? ""
                 : " Never measured: "
                         + stuck.neverMeasured().stream().map(Leaf::label).collect(Collectors.joining(", "))
                         + "; measuring may be all it takes.";
-        return start + (leaves.isEmpty() ? "." : ": " + leaves + ".") + measuring;
+        return "No leaf or stack in this set can settle it." + (wanted.isEmpty() ? "" : " It takes " + wanted + ".")
+                + measuring;
     }
 
     private String branch(AfterTrial after) {
@@ -69,9 +70,8 @@ final class NextLeafWords {
         if (after instanceof NextLeaf.Repeat) {
             return "that contradicts an earlier trial, and both are to be made again";
         }
-        if (after instanceof NextLeaf.CannotSettle stuck) {
-            String leaves = wanted(stuck);
-            return "nothing in this set can settle it" + (leaves.isEmpty() ? "" : ", but " + leaves);
+        if (after instanceof NextLeaf.CannotSettle) {
+            return "nothing in this set can settle it";
         }
         NextLeaf.Settled settled = (NextLeaf.Settled) after;
         return said(settled.outcome(), settled.side());
@@ -98,20 +98,20 @@ final class NextLeafWords {
     }
 
     private String wanted(NextLeaf.CannotSettle stuck) {
-        List<String> pair = phrases(stuck, true);
-        List<String> alone = phrases(stuck, false);
-        String either = String.join(", or ", alone);
-        String both = String.join(" together with ", pair);
-        String all = pair.isEmpty() ? either : alone.isEmpty() ? both : both + ", or " + either;
-        return all.isEmpty() ? "" : all + ", would (measured to u " + length(stuck.u(), stuck.u()) + ")";
-    }
-
-    private List<String> phrases(NextLeaf.CannotSettle stuck, boolean inPair) {
-        return stuck.wanted().stream()
-                .filter(leaf -> leaf.inPair() == inPair)
+        List<String> ways = new ArrayList<>();
+        // Both leaves of a pair are wanted between the same thicknesses, so the one to enter speaks for both.
+        stuck.wanted().stream()
+                .filter(leaf -> leaf.inPair() && leaf.result() == TrialResult.PASSES)
+                .map(leaf -> "two leaves measuring " + range(leaf, stuck.u())
+                        + ", of which the thinner passes and the thicker refuses")
+                .forEach(ways::add);
+        stuck.wanted().stream()
+                .filter(leaf -> !leaf.inPair())
                 .map(leaf -> "a leaf measuring " + range(leaf, stuck.u()) + " that "
                         + leaf.result().word())
-                .collect(Collectors.toUnmodifiableList());
+                .forEach(ways::add);
+        String known = " (measured to u " + length(stuck.u(), stuck.u()) + ")";
+        return ways.isEmpty() ? "" : String.join(", or ", ways) + known;
     }
 
     private String range(LeafWanted leaf, double u) {

@@ -52,11 +52,17 @@ final class WantedLeaves {
         double forUpper = inPair ? both : 1 + confidence - proof.aboveLower();
         double forLower = inPair ? both : 1 + confidence - proof.belowUpper();
         if (inPair || upperShown) {
-            add(wanted, new LeafWanted(window.lower() + z(forLower), upper, TrialResult.PASSES, inPair));
+            double thickest = Math.min(upper, window.upper() - z(inPair ? both : confidence));
+            add(wanted, new LeafWanted(aboveLower(forLower), thickest, TrialResult.PASSES, inPair));
         }
         if (inPair || lowerShown) {
-            add(wanted, new LeafWanted(lower, window.upper() - z(forUpper), TrialResult.REFUSES, inPair));
+            double thinnest = Math.max(lower, aboveLower(inPair ? both : confidence));
+            add(wanted, new LeafWanted(thinnest, window.upper() - z(forUpper), TrialResult.REFUSES, inPair));
         }
+    }
+
+    private double aboveLower(double probability) {
+        return window.lower() > 0 ? window.lower() + z(probability) : 0;
     }
 
     private double z(double probability) {

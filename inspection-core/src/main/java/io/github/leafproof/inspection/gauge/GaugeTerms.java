@@ -9,6 +9,17 @@ import java.util.List;
 final class GaugeTerms {
     private GaugeTerms() {}
 
+    /** A marking as it is stamped: millimetres with two decimals at least (common practice), so 0.10 and not 0.1. */
+    static String stamped(Quantity marked) {
+        String number = marked.number();
+        if (!marked.unit().symbol().equals("mm") || number.contains("/")) {
+            return number;
+        }
+        int dot = number.indexOf('.');
+        int decimals = dot < 0 ? 0 : number.length() - dot - 1;
+        return (dot < 0 ? number + "." : number) + "0".repeat(Math.max(0, 2 - decimals));
+    }
+
     static void requireName(String name, String what) {
         if (name.isBlank()) {
             throw new IllegalArgumentException(what + " needs a name");

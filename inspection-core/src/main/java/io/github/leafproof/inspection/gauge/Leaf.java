@@ -1,5 +1,6 @@
 package io.github.leafproof.inspection.gauge;
 
+import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.Source;
@@ -32,6 +33,10 @@ public record Leaf(
         GaugeTerms.requireLengthAboveZero(marked, "the marking of a leaf");
         if (measured != null) {
             GaugeTerms.requireLengthAboveZero(measured, "the measured thickness of the leaf marked " + marked);
+        }
+        if (!uncertainty.dimension().equals(Dimension.LENGTH)) {
+            throw new IllegalArgumentException("the uncertainty of the leaf marked " + marked
+                    + " must be a length, not a " + uncertainty.dimension().words());
         }
     }
 
@@ -66,13 +71,13 @@ public record Leaf(
 
     @Override
     public String label() {
-        return marked.toString();
+        return GaugeTerms.stamped(marked) + " " + marked.unit();
     }
 
     @Override
     public Estimate thickness() {
         Quantity thickness = measured == null ? marked : measured;
-        return Estimate.of(thickness, uncertainty, Source.stated(set + " " + marked));
+        return Estimate.of(thickness, uncertainty, Source.stated(set + " " + label()));
     }
 
     @Override

@@ -7,7 +7,6 @@ import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.Source;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -32,9 +31,11 @@ public record LeafStack(List<Leaf> leaves, Quantity film) implements Feeler {
         if (leaves.size() < 2) {
             throw new IllegalArgumentException("a stack holds two leaves or more");
         }
-        if (new HashSet<>(leaves).size() < leaves.size()) {
-            throw new IllegalArgumentException(
-                    "a leaf can be only once in a stack, but " + labelOf(leaves) + " has one twice");
+        for (int i = 1; i < leaves.size(); i++) {
+            if (isSame(leaves.get(i), leaves.get(i - 1))) {
+                throw new IllegalArgumentException(
+                        "a leaf can be only once in a stack, but " + labelOf(leaves) + " has one twice");
+            }
         }
         GaugeTerms.requireLengthOrZero(film, "the film between two leaves");
     }
@@ -63,12 +64,16 @@ public record LeafStack(List<Leaf> leaves, Quantity film) implements Feeler {
                 Source.stated("film in " + leaves.get(0).set() + " " + label()));
     }
 
+    private static boolean isSame(Leaf one, Leaf other) {
+        return one.marked().base() == other.marked().base() && one.set().equals(other.set());
+    }
+
     private static String labelOf(List<Leaf> leaves) {
         Quantity first = leaves.get(0).marked();
         boolean oneUnit = leaves.stream().allMatch(leaf -> leaf.marked().unit().equals(first.unit()));
         return oneUnit
-                ? leaves.stream().map(leaf -> leaf.marked().number()).collect(Collectors.joining(" + ")) + " "
-                        + first.unit()
+                ? leaves.stream().map(leaf -> GaugeTerms.stamped(leaf.marked())).collect(Collectors.joining(" + "))
+                        + " " + first.unit()
                 : leaves.stream().map(Leaf::label).collect(Collectors.joining(" + "));
     }
 }

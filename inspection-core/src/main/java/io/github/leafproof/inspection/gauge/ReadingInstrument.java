@@ -38,6 +38,11 @@ public record ReadingInstrument(
         if (resolution != null) {
             requireStepOf(of, resolution, name);
         }
+        if (uncertainty != null && !uncertainty.dimension().equals(of.difference())) {
+            throw new IllegalArgumentException("the uncertainty of " + name + " must be a "
+                    + of.difference().words() + ", not a "
+                    + uncertainty.dimension().words());
+        }
     }
 
     @Override
