@@ -17,7 +17,8 @@ final class Findings {
     private final String file;
     private final LineIndex lines;
     private final List<Finding> found = new ArrayList<>();
-    private boolean more;
+    private int errors;
+    private int complaints;
 
     /** Problems of a file whose text is known. */
     Findings(String file, String text) {
@@ -31,16 +32,18 @@ final class Findings {
     }
 
     void add(FileMistake mistake, int offset, @Nullable Trail trail, String message, @Nullable String help) {
-        if (found.size() >= MOST) {
-            more = true;
+        errors += mistake.level() == Level.ERROR ? 1 : 0;
+        complaints++;
+        if (complaints > MOST) {
             return;
         }
         found.add(new Finding(
                 offset, new Problem(mistake.level(), mistake.name(), file, place(offset, trail), message, help)));
     }
 
-    boolean hasErrors() {
-        return found.stream().anyMatch(finding -> finding.problem().level() == Level.ERROR);
+    /** How many errors were found so far; a reader that compares two counts knows whether what it read is sound. */
+    int errors() {
+        return errors;
     }
 
     List<Problem> inOrder() {
@@ -48,7 +51,7 @@ final class Findings {
                 .sorted(Comparator.comparingInt(Finding::offset))
                 .map(Finding::problem)
                 .collect(Collectors.toCollection(ArrayList::new));
-        if (more) {
+        if (complaints > MOST) {
             ordered.add(whole(
                     file,
                     FileMistake.LP609,

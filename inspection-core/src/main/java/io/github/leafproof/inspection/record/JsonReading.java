@@ -26,7 +26,7 @@ final class JsonReading {
     private static final JsonFactory JSON = JsonFactory.builder()
             .streamReadConstraints(StreamReadConstraints.builder()
                     .maxTokenCount(MOST_TOKENS)
-                    .maxNumberLength(400)
+                    .maxNumberLength(1_000)
                     .maxNameLength(1_000)
                     .build())
             .build();

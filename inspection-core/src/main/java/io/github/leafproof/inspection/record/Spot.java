@@ -1,8 +1,5 @@
 package io.github.leafproof.inspection.record;
 
-import io.github.leafproof.inspection.quantity.Dimension;
-import io.github.leafproof.inspection.quantity.Quantity;
-import io.github.leafproof.inspection.quantity.QuantityException;
 import io.github.leafproof.inspection.quantity.Spelling;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
@@ -11,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Spot {
     private static final int LONGEST_TEXT = 10_000;
+    private static final int LONGEST_NUMBER = 100;
     private static final BigDecimal LARGEST = new BigDecimal("1e100");
 
     private final Json json;
@@ -41,17 +40,22 @@ final class Spot {
         return findings.place(json.offset(), trail);
     }
 
+    /** How many errors the file has so far. */
+    int errors() {
+        return findings.errors();
+    }
+
     void complain(FileMistake mistake, String message, @Nullable String help) {
         findings.add(mistake, json.offset(), trail, message, help);
     }
 
     /** Complains and answers with nothing. */
-    private <T> Optional<T> no(FileMistake mistake, String message, String help) {
+    <T> Optional<T> no(FileMistake mistake, String message, String help) {
         complain(mistake, message, help);
         return Optional.empty();
     }
 
-    private <T> Optional<T> wrongKind(String wanted, String help) {
+    <T> Optional<T> wrongKind(String wanted, String help) {
         return no(FileMistake.LP614, wanted + " belongs here, not " + json.words(), help);
     }
 
@@ -109,13 +113,36 @@ final class Spot {
                     "the text is " + text.text().length() + " characters long",
                     "the longest a text can be is " + LONGEST_TEXT);
         }
-        boolean unshowable = text.text().codePoints().anyMatch(c -> c != '\n' && c != '\t' && Shown.isUnshowable(c));
+        return showable(text.text());
+    }
+
+    /** Its text, blank or not and however long: what the program itself wrote. */
+    Optional<String> anyText() {
+        if (!(json instanceof Json.Text text)) {
+            return wrongKind("a text", "write it in double quotes");
+        }
+        return showable(text.text());
+    }
+
+    private Optional<String> showable(String text) {
+        boolean unshowable = text.codePoints().anyMatch(c -> c != '\n' && c != '\t' && Shown.isUnshowable(c));
         return unshowable
                 ? no(
                         FileMistake.LP616,
                         "the text holds characters that cannot be shown",
                         "remove control characters and halves of characters; a new line is \\n")
-                : Optional.of(text.text());
+                : Optional.of(text);
+    }
+
+    /** Its texts, when it is a list of them; those that are wrong are left out. */
+    Optional<List<String>> texts(String what, Function<Spot, Optional<String>> question) {
+        return items(what).map(spots -> {
+            List<String> texts = new ArrayList<>();
+            for (Spot spot : spots) {
+                question.apply(spot).ifPresent(texts::add);
+            }
+            return texts;
+        });
     }
 
     /** Its word, when it is one of those that are understood. */
@@ -150,10 +177,13 @@ final class Spot {
                 : no(
                         FileMistake.LP624,
                         Shown.quoted(number.digits()) + " is beyond what can be measured",
-                        "numbers go from 1e-100 up to 1e100");
+                        "numbers go from 1e-100 up to 1e100, in " + LONGEST_NUMBER + " digits at most");
     }
 
     private static Optional<BigDecimal> decimal(String digits) {
+        if (digits.length() > LONGEST_NUMBER) {
+            return Optional.empty();
+        }
         try {
             BigDecimal number = new BigDecimal(digits);
             boolean sane = number.signum() == 0
@@ -179,52 +209,6 @@ final class Spot {
                             what + " cannot be " + Shown.briefly(number.toString(), 40),
                             "write a whole number from " + lowest + " to " + highest);
         });
-    }
-
-    /** Its amount, when it is a quantity of any dimension. */
-    Optional<Quantity> amount(String what, String example) {
-        if (!(json instanceof Json.Text)) {
-            return wrongKind(what, "write a number and a unit in double quotes, such as \"" + example + "\"");
-        }
-        return text(what).flatMap(text -> {
-            try {
-                return Optional.of(Quantity.parse(text));
-            } catch (QuantityException e) {
-                return no(FileMistake.LP621, String.valueOf(e.getMessage()), e.remedy());
-            }
-        });
-    }
-
-    /** Its amount, when it is a quantity of this dimension. */
-    Optional<Quantity> amount(Dimension dimension) {
-        String words = dimension.words();
-        String example = Example.of(dimension);
-        return amount(Example.withArticle(words) + " in text", example).flatMap(quantity -> {
-            if (quantity.dimension().equals(dimension)) {
-                return Optional.of(quantity);
-            }
-            return no(
-                    FileMistake.LP622,
-                    Example.withArticle(words) + " belongs here; " + Shown.quoted(quantity.toString()) + " is "
-                            + Example.withArticle(quantity.dimension().words()),
-                    "write " + Example.withArticle(words) + " such as \"" + example + "\"");
-        });
-    }
-
-    /** Its amount, when it is an interval: where differences are meant, {@code 1 °C} is understood as {@code 1 K}. */
-    Optional<Quantity> interval(Dimension of) {
-        return amount(Example.withArticle(of.difference().words()) + " in text", Example.of(of.difference()))
-                .map(Quantity::asDifference)
-                .flatMap(quantity -> quantity.dimension().equals(of.difference())
-                        ? Optional.of(quantity)
-                        : no(
-                                FileMistake.LP622,
-                                Example.withArticle(of.difference().words()) + " belongs here; "
-                                        + Shown.quoted(quantity.toString()) + " is "
-                                        + Example.withArticle(
-                                                quantity.dimension().words()),
-                                "write " + Example.withArticle(of.difference().words()) + " such as \""
-                                        + Example.of(of.difference()) + "\""));
     }
 
     /** Its day, when it is one. */

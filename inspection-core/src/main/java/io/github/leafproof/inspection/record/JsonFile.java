@@ -1,0 +1,46 @@
+package io.github.leafproof.inspection.record;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The way from a file to what it says, the same for every format. */
+final class JsonFile {
+    private JsonFile() {}
+
+    static <T> Read<Document<T>> read(Path file, Function<Spot, Optional<T>> question) {
+        // Windows separates folders with a backslash; a report is to name its files alike wherever it was made.
+        String name = file.toString().replace(File.separatorChar, '/');
+        return then(FileBytes.read(name, file), bytes -> parse(name, bytes, question));
+    }
+
+    static <T> Read<Document<T>> parse(String name, byte[] bytes, Function<Spot, Optional<T>> question) {
+        return then(
+                FileBytes.checked(name, bytes),
+                checked -> then(Utf8.decode(name, checked), text -> {
+                    return text.isBlank() ? empty(name) : ask(name, text, FileBytes.sha256(checked), question);
+                }));
+    }
+
+    private static <T> Read<Document<T>> ask(
+            String name, String text, String sha256, Function<Spot, Optional<T>> question) {
+        Findings findings = new Findings(name, text);
+        Optional<T> content =
+                JsonReading.parse(text, findings).flatMap(json -> question.apply(new Spot(json, Trail.ROOT, findings)));
+        List<Problem> problems = findings.inOrder();
+        return findings.errors() == 0 && content.isPresent()
+                ? new Read.Done<>(new Document<>(content.get(), name, sha256), problems)
+                : new Read.Refused<>(problems);
+    }
+
+    private static <A, B> Read<B> then(Read<A> before, Function<A, Read<B>> next) {
+        return before.value().map(next).orElseGet(() -> new Read.Refused<>(before.problems()));
+    }
+
+    private static <T> Read<T> empty(String name) {
+        return new Read.Refused<>(List.of(Findings.whole(
+                name, FileMistake.LP605, "the file is empty", "an interrupted copy leaves such files; copy it again")));
+    }
+}

@@ -1,0 +1,82 @@
+package io.github.leafproof.inspection.record;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** From JSON to a job sheet. */
+final class SheetReading {
+    private static final List<String> KEYS =
+            List.of("sheet", "procedure", "revision", "card", "tray", "engine", "date", "entries");
+
+    private static final List<String> ENGINE_KEYS = List.of("serial", "condition", "owner", "variant");
+
+    private SheetReading() {}
+
+    static Optional<JobSheet> sheet(Spot spot) {
+        return spot.fields("a job sheet", KEYS).flatMap(fields -> {
+            int before = spot.errors();
+            Optional<String> sheet =
+                    fields.required("sheet", "the job's number or name").flatMap(s -> s.text("a name"));
+            Optional<String> procedure = fields.required("procedure", "the name of the procedure that was followed")
+                    .flatMap(s -> s.text("a name"));
+            Optional<Integer> revision = fields.required("revision", "which revision of the procedure was followed")
+                    .flatMap(s -> s.whole("a revision", 1, Integer.MAX_VALUE));
+            Optional<String> card = fields.optional("card").flatMap(s -> s.text("the engine card's file"));
+            Optional<String> tray = fields.optional("tray").flatMap(s -> s.text("the gauge tray's file"));
+            Optional<SheetEngine> engine = fields.required(
+                            "engine",
+                            "which engine was on the bench: its serial, condition, owner and variant, as far as known")
+                    .flatMap(SheetReading::engine);
+            Optional<LocalDate> date =
+                    fields.required("date", "the day the work was done").flatMap(Spot::date);
+            List<Entry> entries = fields.required("entries", "what was entered, in that order")
+                    .flatMap(list -> list.items("a list of entries"))
+                    .map(SheetReading::entries)
+                    .orElse(List.of());
+            return spot.errors() > before
+                    ? Optional.empty()
+                    : Optional.of(new JobSheet(
+                            sheet.orElseThrow(),
+                            procedure.orElseThrow(),
+                            revision.orElseThrow(),
+                            card.orElse(null),
+                            tray.orElse(null),
+                            engine.orElseThrow(),
+                            date.orElseThrow(),
+                            entries));
+        });
+    }
+
+    private static Optional<SheetEngine> engine(Spot spot) {
+        return spot.fields("what is known of the engine", ENGINE_KEYS)
+                .map(fields -> new SheetEngine(
+                        fields.orNull("serial", s -> s.text("a serial number as text")),
+                        fields.orNull("condition", s -> s.text("a condition, such as \"new in box\",")),
+                        fields.orNull("owner", s -> s.text("an owner or a job")),
+                        fields.orNull("variant", s -> s.text("a variant of the card"))));
+    }
+
+    private static List<Entry> entries(List<Spot> spots) {
+        List<Entry> entries = new ArrayList<>();
+        Set<String> observed = new HashSet<>();
+        Optional<OffsetDateTime> last = Optional.empty();
+        for (Spot spot : spots) {
+            Optional<Entry> read = EntryReading.entry(spot, observed);
+            read.ifPresent(entries::add);
+            Optional<OffsetDateTime> at = read.flatMap(entry -> Optional.ofNullable(entry.at()));
+            if (at.isPresent() && last.isPresent() && at.get().isBefore(last.get())) {
+                spot.complain(
+                        FileMistake.LP683,
+                        "this entry was made at " + at.get() + ", before the one above it",
+                        "entries are a timeline; check the times, or put the entries in the order they were made");
+            }
+            last = at.isPresent() ? at : last;
+        }
+        return entries;
+    }
+}

@@ -1,0 +1,62 @@
+package io.github.leafproof.inspection.record;
+
+import io.github.leafproof.inspection.engine.CardFact;
+import io.github.leafproof.inspection.engine.Fact;
+import io.github.leafproof.inspection.quantity.Quantity;
+import io.github.leafproof.inspection.quantity.QuantityException;
+import io.github.leafproof.inspection.quantity.Unit;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * From JSON to the facts a shop added to its card. No table says what they are, so each is taken as it looks: a number with
+ * a unit is an amount, any other text a word.
+ */
+final class ShopFacts {
+    private ShopFacts() {}
+
+    static Map<String, Fact> read(Spot shop) {
+        Map<String, Fact> facts = new LinkedHashMap<>();
+        shop.anyFields("the shop's own facts by name").ifPresent(fields -> {
+            for (String key : fields.keys()) {
+                if (CardFact.named(key).isPresent()) {
+                    fields.complainAtKey(
+                            key,
+                            FileMistake.LP633,
+                            key + " is a fact every card or sheet knows",
+                            "move it out of shop, or give the shop's own fact another name");
+                }
+                fields.optional(key).flatMap(ShopFacts::fact).ifPresent(fact -> facts.put(key, fact));
+            }
+        });
+        return facts;
+    }
+
+    private static Optional<Fact> fact(Spot spot) {
+        if (spot.json() instanceof Json.Text) {
+            return spot.text("a text").map(text -> amount(text).orElseGet(() -> new Fact.Word(text)));
+        }
+        if (spot.json() instanceof Json.Digits) {
+            return spot.number("a number").map(number -> new Fact.Amount(FactReading.plain(number)));
+        }
+        if (spot.json() instanceof Json.Truth truth) {
+            return Optional.of(new Fact.Flag(truth.yes()));
+        }
+        if (spot.json() instanceof Json.Items) {
+            return FactReading.distinctTexts(spot).map(Fact.Words::new);
+        }
+        return spot.wrongKind(
+                "a text, a number, true or false, or a list of texts", "a shop's own facts have no parts of their own");
+    }
+
+    /** A year or a serial number is text that begins with digits too; only a unit makes an amount. */
+    private static Optional<Fact> amount(String text) {
+        try {
+            Quantity quantity = Quantity.parse(text);
+            return quantity.unit().equals(Unit.ONE) ? Optional.empty() : Optional.of(new Fact.Amount(quantity));
+        } catch (QuantityException e) {
+            return Optional.empty();
+        }
+    }
+}
