@@ -72,7 +72,7 @@ final class Amounts {
                 : Example.withArticle(quantity.dimension().words());
         return spot.no(
                 FileMistake.LP622,
-                wanted + " belongs here, and " + quantity + " is " + found,
+                "this should be " + wanted + ", and " + quantity + " is " + found,
                 "write " + wanted + ", such as \"" + Example.of(dimension) + "\"");
     }
 }

@@ -53,8 +53,7 @@ final class AtomicFile {
 
     /** Were the new name on the disk before the bytes are, a power cut would leave an empty file. */
     private static void writeToDisk(Path file, byte[] bytes) throws IOException {
-        try (FileChannel channel =
-                FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             ByteBuffer left = ByteBuffer.wrap(bytes);
             while (left.hasRemaining()) {
                 channel.write(left);

@@ -101,7 +101,7 @@ final class CardReading {
         List<String> keys = members.stream()
                 .map(fact -> fact.name().substring(key.length() + 1))
                 .toList();
-        spot.fields("what the " + key + " are, by part", keys).ifPresent(fields -> {
+        spot.fields("the " + key + " by part", keys).ifPresent(fields -> {
             for (int i = 0; i < members.size(); i++) {
                 CardFact fact = members.get(i);
                 fields.optional(keys.get(i)).ifPresent(inner -> state(fact, inner, stated));

@@ -39,14 +39,14 @@ final class EntryReading {
     static Optional<Entry> entry(Spot spot, Set<String> observed) {
         return spot.fields("an entry", KEYS).flatMap(fields -> {
             int before = spot.errors();
-            @Nullable String by = fields.orNull("by", s -> s.text("who made the entry"));
+            @Nullable String by = fields.orNull("by", s -> s.text("who made the entry, as text"));
             @Nullable OffsetDateTime at = fields.orNull("at", Spot::moment);
             @Nullable String note = fields.orNull("note", s -> s.text("a remark"));
             boolean corrects = fields.optional("corrects").flatMap(Spot::yesNo).orElse(false);
             Optional<String> name = fields.has("adjust") ? name(fields, "adjust") : name(fields, "observe");
             Optional<Given> given = fields.has("adjust") ? adjusted(fields) : observation(fields);
             name.ifPresent(observation -> {
-                if (corrects && !observed.contains(observation)) {
+                if (corrects && !fields.has("adjust") && !observed.contains(observation)) {
                     fields.complainAtKey(
                             "corrects",
                             FileMistake.LP653,

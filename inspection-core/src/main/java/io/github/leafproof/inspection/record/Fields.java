@@ -58,7 +58,7 @@ final class Fields {
     Optional<Spot> required(String key, String meaning) {
         Optional<Spot> found = optional(key);
         if (found.isEmpty()) {
-            complain(FileMistake.LP613, "the key \"" + key + "\" is missing", "it says " + meaning);
+            complain(FileMistake.LP613, "the key \"" + key + "\" is missing", "it gives " + meaning);
         }
         return found;
     }

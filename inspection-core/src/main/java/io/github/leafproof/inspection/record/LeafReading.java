@@ -32,7 +32,7 @@ final class LeafReading {
 
     List<Leaf> leaves(Spot list) {
         List<Leaf> leaves = new ArrayList<>();
-        list.someItems("the list of what the set holds").ifPresent(spots -> {
+        list.someItems("a list of " + (word.equals("leaf") ? "leaves" : "pins")).ifPresent(spots -> {
             if (spots.size() > FeelSet.MOST_LEAVES) {
                 list.complain(
                         FileMistake.LP645,

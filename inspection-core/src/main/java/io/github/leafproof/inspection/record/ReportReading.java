@@ -88,7 +88,13 @@ final class ReportReading {
     }
 
     static <T> Optional<T> must(Fields fields, String key, Function<Spot, Optional<T>> question) {
-        return fields.required(key, "a part of every report").flatMap(question);
+        if (!fields.has(key)) {
+            fields.complain(
+                    FileMistake.LP613,
+                    "the key \"" + key + "\" is missing",
+                    "every report has it; this one was changed after it was written, so judge the sheet again");
+        }
+        return fields.optional(key).flatMap(question);
     }
 
     static <T> List<T> each(Fields fields, String key, Function<Spot, Optional<T>> question) {

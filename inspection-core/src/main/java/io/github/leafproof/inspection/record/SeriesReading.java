@@ -37,7 +37,7 @@ final class SeriesReading {
         if (spot.json() instanceof Json.Digits) {
             return spot.number("a reading").map(FactReading::plain);
         }
-        return spot.text("a reading in text, such as \"2300 rpm\",").flatMap(text -> {
+        return spot.text("a reading in text").flatMap(text -> {
             try {
                 return Optional.of(Quantity.parse(text));
             } catch (QuantityException e) {

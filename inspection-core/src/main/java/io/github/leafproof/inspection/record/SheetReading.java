@@ -56,7 +56,7 @@ final class SheetReading {
         return spot.fields("what is known of the engine", ENGINE_KEYS)
                 .map(fields -> new SheetEngine(
                         fields.orNull("serial", s -> s.text("a serial number as text")),
-                        fields.orNull("condition", s -> s.text("a condition, such as \"new in box\",")),
+                        fields.orNull("condition", s -> s.text("a condition in words")),
                         fields.orNull("owner", s -> s.text("an owner or a job")),
                         fields.orNull("variant", s -> s.text("a variant of the card"))));
     }

@@ -56,7 +56,7 @@ final class Spot {
     }
 
     <T> Optional<T> wrongKind(String wanted, String help) {
-        return no(FileMistake.LP614, wanted + " belongs here, not " + json.words(), help);
+        return no(FileMistake.LP614, "this should be " + wanted + ", not " + json.words(), help);
     }
 
     /** Its members, when it is an object; keys that are not among the known ones are complained of. */
@@ -104,8 +104,8 @@ final class Spot {
         if (text.text().isBlank()) {
             return no(
                     FileMistake.LP615,
-                    what + " belongs here, and the text is blank",
-                    "a blank says nothing; leave the key out where nothing is known");
+                    "this should be " + what + ", and it is blank",
+                    "a blank says nothing; say what is meant, or leave the key out where that is allowed");
         }
         if (text.text().length() > LONGEST_TEXT) {
             return no(
@@ -168,8 +168,12 @@ final class Spot {
 
     /** Its number, when it is one that can be counted with. */
     Optional<BigDecimal> number(String what) {
+        return number(what, "write a number without quotes and with a dot, such as 1.5");
+    }
+
+    private Optional<BigDecimal> number(String what, String help) {
         if (!(json instanceof Json.Digits number)) {
-            return wrongKind(what, "write a number without quotes and with a dot, such as 1.5");
+            return wrongKind(what, help);
         }
         Optional<BigDecimal> found = decimal(number.digits());
         return found.isPresent()
@@ -198,16 +202,14 @@ final class Spot {
 
     /** Its number, when it is a whole one within these bounds. */
     Optional<Integer> whole(String what, int lowest, int highest) {
-        return number(what).flatMap(number -> {
+        String help = "write a whole number from " + lowest + " to " + highest + ", without quotes";
+        return number(what, help).flatMap(number -> {
             boolean fits = number.stripTrailingZeros().scale() <= 0
                     && number.compareTo(BigDecimal.valueOf(lowest)) >= 0
                     && number.compareTo(BigDecimal.valueOf(highest)) <= 0;
             return fits
                     ? Optional.of(number.intValueExact())
-                    : no(
-                            FileMistake.LP624,
-                            what + " cannot be " + Shown.briefly(number.toString(), 40),
-                            "write a whole number from " + lowest + " to " + highest);
+                    : no(FileMistake.LP624, what + " cannot be " + Shown.briefly(number.toString(), 40), help);
         });
     }
 
