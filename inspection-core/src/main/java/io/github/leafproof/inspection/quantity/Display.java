@@ -13,6 +13,7 @@ import java.math.RoundingMode;
 public final class Display {
     private static final int UNCERTAIN_DIGITS = 2;
     private static final int EXACT_DIGITS = 10;
+    private static final int DIGITS_OF_A_DOUBLE = 16;
     private static final int MOST_PADDING_ZEROS = 15;
 
     private Display() {}
@@ -35,7 +36,7 @@ public final class Display {
             throw new IllegalArgumentException(dimension.phrase() + " cannot be shown in " + unit);
         }
         double number = unit.fromBase(base);
-        String digits = u == 0 ? shortest(number) : rounded(number, place(unit.differenceFromBase(u)));
+        String digits = u == 0 ? shortest(number) : rounded(number, place(unit.differenceFromBase(u), number));
         return amount(digits, unit);
     }
 
@@ -47,7 +48,7 @@ public final class Display {
         }
         Unit unit = unit(estimate, system).difference();
         double u = unit.differenceFromBase(estimate.standardUncertainty());
-        return value + " (u " + amount(rounded(u, place(u)), unit) + ")";
+        return value + " (u " + amount(rounded(u, place(u, u)), unit) + ")";
     }
 
     private static Unit unit(Estimate estimate, UnitSystem system) {
@@ -94,10 +95,17 @@ public final class Display {
         return symbol.isEmpty() ? digits : digits + " " + symbol;
     }
 
-    // The exponent of ten at which a value stops meaning anything: that of the second digit of u, after u is rounded.
-    private static int place(double u) {
+    // The exponent of ten at which a value stops meaning anything: that of the second digit of u, after u is rounded,
+    // but
+    // no further down than a double goes.
+    private static int place(double u, double value) {
         BigDecimal two = significantly(Math.abs(u), UNCERTAIN_DIGITS);
-        return two.precision() - two.scale() - UNCERTAIN_DIGITS;
+        return Math.max(
+                exponent(two) - UNCERTAIN_DIGITS + 1, exponent(BigDecimal.valueOf(value)) - DIGITS_OF_A_DOUBLE + 1);
+    }
+
+    private static int exponent(BigDecimal number) {
+        return number.precision() - number.scale() - 1;
     }
 
     private static String rounded(double value, int place) {
@@ -110,10 +118,13 @@ public final class Display {
         return BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
     }
 
-    // Written out, unless that would take more padding zeros than anybody counts.
+    // Written out, unless that would take more padding zeros than anybody counts. Zero has no sign.
     private static String plain(BigDecimal number) {
-        BigDecimal shown = number.signum() == 0 ? BigDecimal.ZERO.setScale(Math.max(0, number.scale())) : number;
-        String text = shown.toPlainString();
-        return text.length() <= shown.precision() + MOST_PADDING_ZEROS ? text : shown.toString();
+        if (number.signum() == 0) {
+            int places = Math.max(0, Math.min(number.scale(), MOST_PADDING_ZEROS));
+            return BigDecimal.ZERO.setScale(places).toPlainString();
+        }
+        String text = number.toPlainString();
+        return text.length() <= number.precision() + MOST_PADDING_ZEROS ? text : number.toString();
     }
 }

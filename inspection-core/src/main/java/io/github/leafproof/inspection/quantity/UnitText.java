@@ -103,7 +103,9 @@ final class UnitText {
 
     // A pitch is said "millimetres per turn", a density is written kg/m³.
     private static String sign(Atom atom, boolean bare, boolean first) {
-        boolean spoken = bare || atom.symbol().equals("turn");
-        return spoken ? first ? "per " : " per " : "/";
+        if (!bare && !atom.symbol().equals("turn")) {
+            return "/";
+        }
+        return first ? "per " : " per ";
     }
 }

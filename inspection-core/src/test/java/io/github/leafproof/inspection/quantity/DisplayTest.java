@@ -79,6 +79,12 @@ class DisplayTest {
                 .hasMessage("a length cannot be shown in kPa");
     }
 
+    @Test
+    void digits_that_no_double_holds_are_not_made_up() {
+        assertThat(Display.of(1, Dimension.LENGTH, 1e-300, Unit.parse("m"))).isEqualTo("1.000000000000000 m");
+        assertThat(Display.of(0, Dimension.LENGTH, 1e-300, Unit.parse("m"))).isEqualTo("0.000000000000000 m");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "1.25, 1, 1.2",
