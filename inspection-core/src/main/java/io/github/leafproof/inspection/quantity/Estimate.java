@@ -15,6 +15,9 @@ import java.util.function.DoubleUnaryOperator;
  * difference and adds up in their sum, with no correlation ever to be stated by hand. Values and uncertainties are in
  * coherent SI units (m, kg, s, K, rad).
  *
+ * <p>First order has an end: where a function has no slope, as a square at zero, its uncertainty vanishes although the value
+ * is plainly uncertain (JCGM 101 clause 9.4, clause from memory). Ask for the amount itself there, not for its square.
+ *
  * <p>Callers have checked dimensions before they calculate; a wrong dimension, a division by zero or the root of a negative
  * value is an {@link IllegalArgumentException}.
  */

@@ -8,6 +8,7 @@ import java.util.List;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Sources: JCGM 100:2008 clauses 4.2, 4.3, 5.1 and G.4 (clauses from memory), and those named beside single tests. */
@@ -157,6 +158,21 @@ class EstimateTest {
         assertThat(expansion.value()).isCloseTo(1.7266e-5, within(1e-9));
         assertThat(expansion.standardUncertainty()).isCloseTo(1.76e-6, within(1e-8));
         assertThat(expansion.dimension()).isEqualTo(Dimension.THERMAL_EXPANSION);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0, 0", "0.010, 100e-6, 100e-6", "0.050, 2500e-6, 500e-6"})
+    void to_first_order_a_sum_of_squares_is_known_as_the_supplement_says_and_not_at_all_at_zero(
+            double x1, double value, double u) {
+        // JCGM 101:2008 clause 9.4, comparison loss: the results of the law of propagation, from memory and
+        // recalculated.
+        // At zero that law sees nothing, while the true standard deviation is 50e-6: the end of first order, as
+        // documented.
+        Estimate first = Estimate.of(x1, Dimension.RATIO, 0.005, Source.stated("X1"));
+        Estimate second = Estimate.of(0, Dimension.RATIO, 0.005, Source.stated("X2"));
+        Estimate loss = first.power(2).plus(second.times(second));
+        assertThat(loss.value()).isCloseTo(value, within(1e-15));
+        assertThat(loss.standardUncertainty()).isCloseTo(u, within(1e-15));
     }
 
     @Test
