@@ -24,11 +24,13 @@ import java.util.stream.Collectors;
  * Which feelers of a set are worth planning with: 64 at most, of all the leaves and stacks it can offer.
  *
  * <p>A feeler that proves nothing either way is left out, since one that does can be offered in its place. So is a feeler
- * that another one outdoes: entering, a thinner one that proves as much; refusing, a thicker one.
+ * that another one of no more leaves outdoes: entering, a thinner one that proves as much; refusing, a thicker one.
  */
 final class Candidates {
     /** A set with this many leaves or fewer is offered in threes, too; a larger one has steps fine enough without. */
     private static final int SMALL_SET = 32;
+
+    private static final int MOST_LEAVES = 3;
 
     /** Four outdoing lines (two windows, two sides) of this many, and one feeler for each of four ways to fail: 64. */
     private static final int LONGEST_LINE = 15;
@@ -49,7 +51,8 @@ final class Candidates {
     }
 
     private List<Candidate> from(FeelSet set) {
-        List<Candidate> useful = usefulOf(set.feelers(set.leaves().size() <= SMALL_SET ? 3 : 2));
+        List<Candidate> useful =
+                usefulOf(set.feelers(set.leaves().size() <= SMALL_SET ? MOST_LEAVES : MOST_LEAVES - 1));
         useful.sort(SIMPLEST_FIRST);
         List<Candidate> distinct = withoutLookalikes(useful);
         Set<Candidate> worthwhile = new LinkedHashSet<>();
@@ -120,11 +123,14 @@ final class Candidates {
     private List<Candidate> notOutdone(
             List<Candidate> inOrder, Function<Proofs, Proof> window, ToDoubleFunction<Candidate> strength) {
         List<Candidate> line = new ArrayList<>();
-        double best = 0;
+        double[] bestWithLeaves = new double[MOST_LEAVES + 1];
         for (Candidate candidate : inOrder) {
-            if (canShowInside(candidate, window) && strength.applyAsDouble(candidate) > best) {
-                best = strength.applyAsDouble(candidate);
+            double proven = strength.applyAsDouble(candidate);
+            if (canShowInside(candidate, window) && proven > bestWithLeaves[candidate.leaves()]) {
                 line.add(candidate);
+                for (int leaves = candidate.leaves(); leaves <= MOST_LEAVES; leaves++) {
+                    bestWithLeaves[leaves] = Math.max(bestWithLeaves[leaves], proven);
+                }
             }
         }
         return shortened(line);

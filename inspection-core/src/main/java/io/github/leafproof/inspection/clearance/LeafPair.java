@@ -2,7 +2,6 @@ package io.github.leafproof.inspection.clearance;
 
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Display;
-import io.github.leafproof.inspection.quantity.Unit;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 import java.util.OptionalDouble;
 
@@ -24,22 +23,19 @@ public record LeafPair(OptionalDouble go, OptionalDouble noGo, double u) {
 
     /** The pair in words, for whoever sets up a tray. */
     public String words(UnitSystem system) {
-        Unit unit = system.unitFor(Dimension.LENGTH, noGo.orElseGet(() -> go.orElse(0)));
-        String known = " (u " + Display.of(u, Dimension.LENGTH, u, unit) + ")";
+        double typical = noGo.orElseGet(() -> go.orElse(0));
+        String known = " (u " + Display.of(u, Dimension.LENGTH, u, system.unitFor(Dimension.LENGTH, typical)) + ")";
         if (!canShowInside()) {
             return "No two leaves can show this window" + known + ": it is too narrow for how well they are known.";
         }
+        Inward inward = Inward.toSecondDigitOf(u, typical, system);
         if (go.isEmpty()) {
-            return "The leaf to own measures " + shown(noGo, unit) + known + " and must refuse.";
+            return "The leaf to own measures " + inward.atMost(noGo.orElseThrow()) + known + " and must refuse.";
         }
         if (noGo.isEmpty()) {
-            return "The leaf to own measures " + shown(go, unit) + known + " and must pass.";
+            return "The leaf to own measures " + inward.atLeast(go.getAsDouble()) + known + " and must pass.";
         }
-        return "The pair to own measures " + shown(go, unit) + ", which must pass, and " + shown(noGo, unit)
-                + ", which must refuse" + known + ".";
-    }
-
-    private String shown(OptionalDouble thickness, Unit unit) {
-        return Display.of(thickness.orElseThrow(), Dimension.LENGTH, u, unit);
+        return "The pair to own measures " + inward.atLeast(go.getAsDouble()) + ", which must pass, and "
+                + inward.atMost(noGo.getAsDouble()) + ", which must refuse" + known + ".";
     }
 }

@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>For planning only, every place left in the range counts as equally likely; no verdict rests on that. What is sought
  * first is to settle as much of the range as the tray can, then to be let off with a tolerance, then the fewest trials on
- * average; of equals the feeler with the fewest leaves, then the thinnest. Lengths are counted in steps of a grid, so that
- * equals are exactly equal.
+ * average; of equals the feeler with the fewest leaves, then the thinnest, which comes first. Lengths are counted in steps
+ * of a grid, so that equals are exactly equal.
  */
 final class LeafPlan {
     private static final long GRID = 1L << 40;
@@ -53,15 +53,11 @@ final class LeafPlan {
             if (tolerated != other.tolerated) {
                 return tolerated > other.tolerated;
             }
-            return trials != other.trials ? trials < other.trials : isSimplerThan(other);
+            return trials != other.trials ? trials < other.trials : hasFewerLeavesThan(other);
         }
 
-        private boolean isSimplerThan(Choice other) {
-            return first != null
-                    && other.first != null
-                    && (first.leaves() != other.first.leaves()
-                            ? first.leaves() < other.first.leaves()
-                            : first.value() < other.first.value());
+        private boolean hasFewerLeavesThan(Choice other) {
+            return first != null && other.first != null && first.leaves() < other.first.leaves();
         }
     }
 

@@ -110,20 +110,19 @@ final class NextLeafWords {
                 .map(leaf -> "a leaf measuring " + range(leaf, stuck.u()) + " that "
                         + leaf.result().word())
                 .forEach(ways::add);
-        String known = " (measured to u " + length(stuck.u(), stuck.u()) + ")";
+        String known = " (measured to u "
+                + Display.of(stuck.u(), Dimension.LENGTH, stuck.u(), system.unitFor(Dimension.LENGTH, stuck.u())) + ")";
         return ways.isEmpty() ? "" : String.join(", or ", ways) + known;
     }
 
     private String range(LeafWanted leaf, double u) {
+        double typical = Double.isInfinite(leaf.thickest()) ? leaf.thinnest() : leaf.thickest();
+        Inward inward = Inward.toSecondDigitOf(Math.min(u, leaf.thickest() - leaf.thinnest()), typical, system);
         if (leaf.thinnest() <= 0) {
-            return "at most " + length(leaf.thickest(), u);
+            return "at most " + inward.atMost(leaf.thickest());
         }
         return Double.isInfinite(leaf.thickest())
-                ? "at least " + length(leaf.thinnest(), u)
-                : "between " + length(leaf.thinnest(), u) + " and " + length(leaf.thickest(), u);
-    }
-
-    private String length(double metres, double u) {
-        return Display.of(metres, Dimension.LENGTH, u, system.unitFor(Dimension.LENGTH, metres));
+                ? "at least " + inward.atLeast(leaf.thinnest())
+                : "between " + inward.atLeast(leaf.thinnest()) + " and " + inward.atMost(leaf.thickest());
     }
 }
