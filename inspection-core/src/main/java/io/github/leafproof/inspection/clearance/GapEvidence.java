@@ -63,6 +63,16 @@ public record GapEvidence(List<FeelTrial> trials) {
     }
 
     /**
+     * The same trials as they would count if every leaf had been measured and found to be what is stamped on it. Judged
+     * beside the evidence itself, it tells what measuring the leaves could change.
+     */
+    public GapEvidence asIfMeasured() {
+        return new GapEvidence(trials.stream()
+                .map(trial -> new FeelTrial(trial.feeler().asIfMeasured(), trial.result(), trial.dragBand()))
+                .collect(Collectors.toUnmodifiableList()));
+    }
+
+    /**
      * Bounds of the probability that the gap lies inside the window.
      *
      * <p>With Φ the normal law, t and u a leaf's measured thickness and its uncertainty: above the lower limit L speaks the

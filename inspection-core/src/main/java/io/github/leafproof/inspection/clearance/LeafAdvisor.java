@@ -20,9 +20,6 @@ import java.util.stream.Stream;
  * shop should own for it.
  */
 public final class LeafAdvisor {
-    /** A leaf measured with an ordinary micrometer: ±4 µm up to 25 mm (DIN 863, from a one-page extract), so u = 4 µm/√3. */
-    private static final double BY_MICROMETER = 4e-6 / Math.sqrt(3);
-
     private final Question question;
     private final FeelSet set;
     private final List<Candidate> candidates;
@@ -136,7 +133,7 @@ public final class LeafAdvisor {
                 .map(Leaf::thickness)
                 .mapToDouble(Estimate::standardUncertainty)
                 .min()
-                .orElse(BY_MICROMETER);
+                .orElse(Leaf.uncertaintyByMicrometer().standard());
         List<Leaf> neverMeasured = Stream.concat(evidence.leaves().stream(), set.leaves().stream())
                 .filter(Leaf::neverMeasured)
                 .distinct()

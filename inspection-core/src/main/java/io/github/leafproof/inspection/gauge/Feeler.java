@@ -19,4 +19,10 @@ public sealed interface Feeler permits Leaf, LeafStack {
     default boolean neverMeasured() {
         return leaves().stream().anyMatch(leaf -> leaf.measured() == null);
     }
+
+    /**
+     * The same feeler as it would count if its leaves had been measured and found to be what is stamped on them: what
+     * measuring could change. A leaf that was measured stays as it is.
+     */
+    Feeler asIfMeasured();
 }

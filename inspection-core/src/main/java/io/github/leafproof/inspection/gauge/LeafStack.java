@@ -54,6 +54,11 @@ public record LeafStack(List<Leaf> leaves, Quantity film) implements Feeler {
         return film.base() == 0 ? together : together.plus(films());
     }
 
+    @Override
+    public LeafStack asIfMeasured() {
+        return new LeafStack(leaves.stream().map(Leaf::asIfMeasured).collect(Collectors.toUnmodifiableList()), film);
+    }
+
     private Estimate films() {
         int faces = leaves.size() - 1;
         double uncertainty = Math.sqrt(faces) * film.base() / Math.sqrt(3);

@@ -192,6 +192,17 @@ class GapEvidenceTest {
         }
 
         @Test
+        void what_measuring_a_leaf_could_change_can_be_told_beforehand() {
+            Leaf five = Leaf.asMarked(SET, mm("0.05"));
+            LeafStack nine = new LeafStack(List.of(five, Leaf.asMarked(SET, mm("0.04"))), mm("0.001"));
+            GapEvidence marked = evidence(passes(five), refuses(nine));
+            assertThat(marked.judge(LASH, AT_95)).isEqualTo(Outcome.OPEN);
+            assertThat(marked.asIfMeasured().judge(LASH, AT_95)).isEqualTo(Outcome.PASSES);
+            GapEvidence measured = evidence(passes(FIVE), refuses(TEN));
+            assertThat(measured.asIfMeasured()).isEqualTo(measured);
+        }
+
+        @Test
         void nothing_is_credited_against_a_trial_that_speaks_against_it() {
             // A coarse leaf at 0.095 enters, which half suggests that the gap is too large; a fine one at 0.094
             // refuses.

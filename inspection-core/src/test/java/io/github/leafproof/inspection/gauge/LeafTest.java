@@ -41,6 +41,15 @@ class LeafTest {
         assertThat(stock.thickness().standardUncertainty()).isCloseTo(0.00035 * 0.0254 / Math.sqrt(3), within(1e-15));
     }
 
+    // DIN 863 (from a one-page extract): an outside micrometer of 0 to 25 mm is within 4 µm, so u = 4 µm/√3.
+    @Test
+    void a_marking_confirmed_by_a_micrometer_counts_for_far_more() {
+        Leaf confirmed = Leaf.asMarked(SET, q("0.10 mm")).asIfMeasured();
+        assertThat(confirmed.neverMeasured()).isFalse();
+        assertThat(confirmed.thickness().value()).isCloseTo(0.10 * MM, within(1e-15));
+        assertThat(confirmed.thickness().standardUncertainty()).isCloseTo(0.0023 * MM, within(0.00005 * MM));
+    }
+
     @Test
     void each_leaf_errs_on_its_own_and_by_the_same_amount_every_time() {
         Leaf five = leaf("0.05 mm", "0.050 mm", "0.001 mm");
