@@ -31,6 +31,7 @@ class SpellingTest {
     @Test
     void a_word_too_far_off_is_no_suggestion() {
         assertThat(Spelling.nearest("carburettor", KEYS)).isEmpty();
+        assertThat(Spelling.nearest("bonn", KEYS)).isEmpty();
         assertThat(Spelling.nearest("x", List.of("m"))).isEmpty();
         assertThat(Spelling.nearest("", KEYS)).isEmpty();
     }
