@@ -1,10 +1,13 @@
 package io.github.leafproof.inspection.record;
 
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Says in a writer's words what is wrong where JSON breaks off. */
 final class BrokenJson {
     private static final List<String> NO_NUMBERS = List.of("NaN", "Infinity", "INF");
+
+    private static final Pattern SHORT_ESCAPE = Pattern.compile("\\\\u[0-9A-Fa-f]{0,3}$");
 
     private BrokenJson() {}
 
@@ -32,6 +35,14 @@ final class BrokenJson {
         int c = offset < text.length() ? text.codePointAt(offset) : ' ';
         if (offset > 0 && text.charAt(offset - 1) == '\\') {
             return "a backslash inside a text is written twice: \\\\";
+        }
+        if (SHORT_ESCAPE
+                .matcher(text.substring(Math.max(0, offset - 5), offset))
+                .find()) {
+            return "after \\u come four digits from 0 to 9 and a to f";
+        }
+        if (c == '.' || c == '+' || Character.isDigit(c)) {
+            return "a number has a dot for decimals, a digit on both sides of it, no plus and no leading zero: 0.5, 1.5, -3";
         }
         return switch (c) {
             case '\'', '\u2018', '\u2019', '\u201C', '\u201D', '\u201E', '\u00AB', '\u00BB' ->

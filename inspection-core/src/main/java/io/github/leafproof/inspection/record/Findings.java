@@ -34,11 +34,16 @@ final class Findings {
     void add(FileMistake mistake, int offset, @Nullable Trail trail, String message, @Nullable String help) {
         errors += mistake.level() == Level.ERROR ? 1 : 0;
         complaints++;
-        if (complaints > MOST) {
+        if (isFull()) {
             return;
         }
         found.add(new Finding(
                 offset, new Problem(mistake.level(), mistake.name(), file, place(offset, trail), message, help)));
+    }
+
+    /** Whether more has been found than is shown. */
+    boolean isFull() {
+        return complaints > MOST;
     }
 
     /** How many errors were found so far; a reader that compares two counts knows whether what it read is sound. */
@@ -51,7 +56,7 @@ final class Findings {
                 .sorted(Comparator.comparingInt(Finding::offset))
                 .map(Finding::problem)
                 .collect(Collectors.toCollection(ArrayList::new));
-        if (complaints > MOST) {
+        if (isFull()) {
             ordered.add(whole(
                     file,
                     FileMistake.LP609,

@@ -32,6 +32,7 @@ final class JsonReading {
             .build();
 
     private final Findings findings;
+    private int lastOffset;
 
     private JsonReading(Findings findings) {
         this.findings = findings;
@@ -69,7 +70,7 @@ final class JsonReading {
         } catch (StreamConstraintsException e) {
             findings.add(
                     FileMistake.LP608,
-                    offset(e.getLocation()),
+                    Math.max(offset(e.getLocation()), reading.lastOffset),
                     null,
                     "a key or a number is longer, or the values are more, than any such file can hold",
                     "no card, tray, sheet or report is like this; name the file that was meant");
@@ -83,6 +84,7 @@ final class JsonReading {
 
     private Json value(JsonParser parser, Trail trail, int depth) {
         int offset = offset(parser.currentTokenLocation());
+        lastOffset = offset;
         if (depth > DEEPEST) {
             throw new TooDeep(offset);
         }

@@ -10,6 +10,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** The published schemas, asked through a validator of other people's making. */
 final class Schemas {
@@ -17,6 +19,8 @@ final class Schemas {
 
     private static final SchemaRegistry REGISTRY =
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+
+    private static final Map<Format, Schema> SCHEMAS = new ConcurrentHashMap<>();
 
     private Schemas() {}
 
@@ -30,7 +34,8 @@ final class Schemas {
 
     /** What the format's schema finds wrong with a file. */
     static List<String> complaints(Format format, String json) {
-        return complaints(REGISTRY.getSchema(text(format), InputFormat.JSON), json);
+        return complaints(
+                SCHEMAS.computeIfAbsent(format, wanted -> REGISTRY.getSchema(text(wanted), InputFormat.JSON)), json);
     }
 
     /** What the schema of schemas finds wrong with one of ours. */
