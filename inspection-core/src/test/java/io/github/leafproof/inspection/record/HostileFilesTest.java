@@ -15,6 +15,7 @@ import net.jqwik.api.From;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -53,12 +54,11 @@ class HostileFilesTest {
         }
     }
 
-    @ParameterizedTest
-    @EnumSource(Format.class)
-    void a_million_values_are_more_than_any_file_holds(Format format) {
+    @Test
+    void a_million_values_are_more_than_any_file_holds() {
         String many = "[" + "1,".repeat(1_500_000) + "1]";
 
-        assertThat(format.parse("many.json", many.getBytes(UTF_8)).problems())
+        assertThat(SheetFile.parse("many.json", many.getBytes(UTF_8)).problems())
                 .extracting(Problem::code)
                 .containsExactly("LP608");
     }

@@ -18,7 +18,7 @@ import net.jqwik.api.Provide;
 
 class ReportLaws {
 
-    @Property(tries = 200)
+    @Property(tries = 60)
     void every_report_read_back_equals_the_one_written_and_its_schema_accepts_it(@ForAll("reports") Report report) {
         String json = ReportFile.toJson(report);
 
