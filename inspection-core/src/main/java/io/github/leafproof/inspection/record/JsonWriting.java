@@ -43,11 +43,6 @@ final class JsonWriting {
                     .withObjectIndenter(TWO_BLANKS)
                     .withArrayIndenter(TWO_BLANKS);
         }
-
-        @Override
-        public boolean hasPrettyPrinter() {
-            return true;
-        }
     }
 
     private static void write(Json value, JsonGenerator generator) {

@@ -8,7 +8,6 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -132,17 +131,6 @@ final class Spot {
                         "the text holds characters that cannot be shown",
                         "remove control characters and halves of characters; a new line is \\n")
                 : Optional.of(text);
-    }
-
-    /** Its texts, when it is a list of them; those that are wrong are left out. */
-    Optional<List<String>> texts(String what, Function<Spot, Optional<String>> question) {
-        return items(what).map(spots -> {
-            List<String> texts = new ArrayList<>();
-            for (Spot spot : spots) {
-                question.apply(spot).ifPresent(texts::add);
-            }
-            return texts;
-        });
     }
 
     /** Its word, when it is one of those that are understood. */

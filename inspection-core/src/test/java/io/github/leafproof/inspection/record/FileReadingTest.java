@@ -178,4 +178,33 @@ class FileReadingTest {
                 .extracting(problem -> problem.place().replaceFirst("^\\S+ ", ""))
                 .containsExactly("$['it\\'s']", "$['a\\\\b']", "$['\uFFFD[2J']", "$['" + "x".repeat(60) + "…']");
     }
+
+    @Test
+    void text_that_turns_the_direction_of_what_follows_is_refused() {
+        String text = "{ \"model\": \"Q \\u202e15\", \"maker\": \"Quillan \\u2066\" }";
+
+        assertThat(CardFile.parse("q.json", text.getBytes(UTF_8)).problems())
+                .extracting(Problem::code)
+                .containsExactly("LP616", "LP616");
+    }
+
+    @Test
+    void letters_of_every_script_and_joiners_are_welcome() {
+        String text = "{ \"model\": \"İĞ 日本 👨\u200D🔧\", \"maker\": \"Quillan\" }";
+
+        assertThat(CardFile.parse("q.json", text.getBytes(UTF_8))
+                        .orElseThrow()
+                        .content()
+                        .model())
+                .isEqualTo("İĞ 日本 👨\u200D🔧");
+    }
+
+    @Test
+    void a_word_too_long_to_show_is_shown_in_part() {
+        String text = "{ \"model\": \"Q\", \"maker\": \"Quillan\", \"throttle_arm\": \"" + "wood".repeat(50) + "\" }";
+
+        assertThat(CardFile.parse("q.json", text.getBytes(UTF_8)).problems())
+                .extracting(Problem::message)
+                .containsExactly("\"" + "wood".repeat(15) + "…\" is not a word for throttle_arm");
+    }
 }
