@@ -6,11 +6,17 @@ module io.github.leafproof.dsl {
     requires static info.picocli;
     requires static transitive org.jspecify;
 
+    exports io.github.leafproof.dsl;
     exports io.github.leafproof.dsl.source;
     exports io.github.leafproof.dsl.diagnostic;
     exports io.github.leafproof.dsl.syntax;
     exports io.github.leafproof.dsl.formula;
     exports io.github.leafproof.dsl.graph;
     exports io.github.leafproof.dsl.meaning;
+    exports io.github.leafproof.dsl.rehearsal;
     exports io.github.leafproof.dsl.report;
+
+    // picocli sets the fields of the commands.
+    opens io.github.leafproof.dsl.cli to
+            info.picocli;
 }

@@ -1,0 +1,87 @@
+package io.github.leafproof.dsl;
+
+import io.github.leafproof.dsl.diagnostic.Diagnostic;
+import io.github.leafproof.dsl.graph.CheckGraph;
+import io.github.leafproof.dsl.graph.Evidence;
+import io.github.leafproof.dsl.graph.Judge;
+import io.github.leafproof.dsl.meaning.Understanding;
+import io.github.leafproof.dsl.meaning.Understood;
+import io.github.leafproof.dsl.parse.Parsed;
+import io.github.leafproof.dsl.parse.ProcedureParser;
+import io.github.leafproof.dsl.parse.SourceReading;
+import io.github.leafproof.dsl.report.Reporting;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.syntax.Declaration;
+import io.github.leafproof.inspection.engine.EngineCard;
+import io.github.leafproof.inspection.gauge.GaugeTray;
+import io.github.leafproof.inspection.quantity.UnitSystem;
+import io.github.leafproof.inspection.record.Document;
+import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.Read;
+import io.github.leafproof.inspection.record.Report;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A shop's procedure, compiled: it judges any number of engines, from any number of threads. */
+public final class Procedure {
+
+    private final SourceText source;
+    private final CheckGraph graph;
+    private final List<Declaration.Rehearse> rehearsals;
+
+    private Procedure(SourceText source, CheckGraph graph, List<Declaration.Rehearse> rehearsals) {
+        this.source = source;
+        this.graph = graph;
+        this.rehearsals = List.copyOf(rehearsals);
+    }
+
+    /** Reads and compiles a procedure's file. A file that cannot be read is a diagnostic like any other. */
+    public static Compiled read(Path file) {
+        SourceReading reading = SourceReading.read(file);
+        Optional<SourceText> text = reading.source();
+        return text.isPresent() ? compile(text.get()) : new Compiled(Optional.empty(), reading.problems());
+    }
+
+    /** Compiles a procedure's text. */
+    public static Compiled compile(SourceText text) {
+        Parsed parsed = ProcedureParser.parse(text);
+        if (parsed.problems().stream().anyMatch(Diagnostic::isError)) {
+            // Names and types of a text with holes would only be guessed at.
+            return new Compiled(Optional.empty(), parsed.problems());
+        }
+        Understood understood = Understanding.of(parsed.tree());
+        List<Diagnostic> all = new ArrayList<>(parsed.problems());
+        all.addAll(understood.diagnostics());
+        all.sort(Diagnostic.BY_PLACE);
+        return new Compiled(
+                understood.graph().map(graph -> new Procedure(text, graph, understood.rehearsals())), all);
+    }
+
+    /** The text it was compiled from. */
+    public SourceText source() {
+        return source;
+    }
+
+    /** The checks as data. */
+    public CheckGraph graph() {
+        return graph;
+    }
+
+    /** The procedure's own cases. */
+    public List<Declaration.Rehearse> rehearsals() {
+        return rehearsals;
+    }
+
+    /**
+     * Judges one engine.
+     *
+     * @param units the units that texts show their numbers in
+     * @return the report, or everything in the three files that does not go together with this procedure
+     */
+    public Read<Report> judge(
+            Document<EngineCard> card, Document<GaugeTray> tray, Document<JobSheet> sheet, UnitSystem units) {
+        return Evidence.of(graph, card, tray, sheet).map(evidence -> Reporting.of(Judge.judge(evidence, units)));
+    }
+}

@@ -1,0 +1,75 @@
+package io.github.leafproof.dsl.cli;
+
+import io.github.leafproof.dsl.Compiled;
+import io.github.leafproof.dsl.Procedure;
+import io.github.leafproof.dsl.rehearsal.Rehearsed;
+import io.github.leafproof.dsl.rehearsal.Rehearsing;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Runs the cases that procedures carry with them. */
+@Command(
+        name = "rehearse",
+        description = "Runs the procedures' own rehearsals.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Leafproof.Version.class,
+        footer = {
+            "",
+            "Example:",
+            "  leafproof rehearse first_look.inspection",
+            "",
+            "Exit codes: 0 all as expected, 1 a surprise, 2 bad input, 70 a bug of ours."
+        })
+final class RehearseCommand implements Callable<Integer> {
+
+    @Parameters(arity = "1..*", paramLabel = "PROCEDURE", description = "The procedures' files.")
+    private List<Path> procedures = List.of();
+
+    private final Console console;
+
+    RehearseCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        Exit exit = Exit.GOOD;
+        for (Path file : procedures) {
+            Exit one = rehearse(file);
+            exit = exit == Exit.BAD_INPUT || one == Exit.GOOD ? exit : one;
+        }
+        return exit.code();
+    }
+
+    private Exit rehearse(Path file) {
+        Compiled compiled = Procedure.read(file);
+        console.complain(compiled.diagnostics());
+        if (compiled.procedure().isEmpty()) {
+            return Exit.BAD_INPUT;
+        }
+        Path absolute = file.toAbsolutePath();
+        List<Rehearsed> rehearsed = Rehearsing.run(compiled.procedure().get(), folder(absolute));
+        long good = rehearsed.stream().filter(Rehearsed::isAsExpected).count();
+        rehearsed.forEach(each -> print(file, each));
+        console.print(file + ": " + VetCommand.counted(rehearsed.size(), "rehearsal") + ", " + good + " as expected\n");
+        return good == rehearsed.size() ? Exit.GOOD : Exit.NOT_GOOD;
+    }
+
+    private static Path folder(Path absolute) {
+        Path parent = absolute.getParent();
+        return parent == null ? absolute : parent;
+    }
+
+    private void print(Path file, Rehearsed rehearsed) {
+        console.print((rehearsed.isAsExpected() ? "  as expected  " : "  SURPRISE     ") + rehearsed.title() + "\n");
+        rehearsed.problems().forEach(problem -> console.print("      " + problem.toString().replace("\n", "\n      ") + "\n"));
+        for (Rehearsed.Surprise surprise : rehearsed.surprises()) {
+            console.print("      " + file + ":" + surprise.place() + ": expected " + surprise.of() + " "
+                    + surprise.expected() + ", got " + surprise.got() + "\n");
+            surprise.why().forEach(why -> console.print("         " + why + "\n"));
+        }
+    }
+}

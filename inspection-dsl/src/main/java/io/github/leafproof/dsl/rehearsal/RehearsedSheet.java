@@ -1,0 +1,103 @@
+package io.github.leafproof.dsl.rehearsal;
+
+import io.github.leafproof.dsl.Procedure;
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.graph.CheckGraph;
+import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.syntax.Declaration;
+import io.github.leafproof.dsl.syntax.Declaration.Entered;
+import io.github.leafproof.dsl.syntax.Declaration.Step;
+import io.github.leafproof.dsl.syntax.Text;
+import io.github.leafproof.inspection.clearance.TrialResult;
+import io.github.leafproof.inspection.record.Document;
+import io.github.leafproof.inspection.record.Entry;
+import io.github.leafproof.inspection.record.Given;
+import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.SheetEngine;
+import io.github.leafproof.inspection.record.TrialGiven;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** The job sheet that a rehearsal amounts to. */
+final class RehearsedSheet {
+
+    /** Calibrations do not run out in rehearsals. */
+    private static final LocalDate DAY = LocalDate.of(1, 1, 1);
+
+    private final Procedure procedure;
+
+    RehearsedSheet(Procedure procedure) {
+        this.procedure = procedure;
+    }
+
+    Document<JobSheet> of(Declaration.Rehearse rehearse) {
+        String variant = null;
+        List<Entry> entries = new ArrayList<>();
+        for (Step step : rehearse.steps()) {
+            if (step instanceof Step.Engine engine && engine.variant() != null) {
+                variant = engine.variant().plain();
+            } else if (step instanceof Step.Enter enter) {
+                entries.add(entry(enter));
+            }
+        }
+        CheckGraph.Identity identity = procedure.graph().identity();
+        JobSheet sheet = new JobSheet(
+                rehearse.title().plain(),
+                identity.name(),
+                identity.revision(),
+                null,
+                null,
+                new SheetEngine(null, null, null, variant),
+                DAY,
+                entries);
+        return new Document<>(sheet, procedure.source().name(), identity.sha256());
+    }
+
+    private Entry entry(Step.Enter enter) {
+        String place = procedure.source().at(enter.span().start()).toString();
+        String name = enter.target().toString();
+        return new Entry(name, given(enter.entered(), typeOf(name), place), false, null, null, null, place);
+    }
+
+    private @Nullable Type typeOf(String name) {
+        return procedure.graph().node(name).orElse(null) instanceof Node.Observation observation
+                ? observation.type()
+                : null;
+    }
+
+    private static Given given(Entered entered, @Nullable Type type, String place) {
+        if (entered instanceof Entered.Amount amount) {
+            return amount.unit().isEmpty()
+                    ? new Given.Count(new BigDecimal(amount.number()))
+                    : new Given.Words(amount.number() + " " + amount.unit());
+        }
+        if (entered instanceof Entered.Word word) {
+            boolean flag = type instanceof Type.YesNo
+                    && (word.word().equals("yes") || word.word().equals("no"));
+            return flag ? new Given.Flag(word.word().equals("yes")) : new Given.Words(word.word());
+        }
+        if (entered instanceof Entered.Quoted quoted) {
+            return new Given.Words(quoted.text().plain());
+        }
+        if (entered instanceof Entered.Items items) {
+            return new Given.Items(items.items().stream().map(Text::plain).toList());
+        }
+        if (entered instanceof Entered.Cannot cannot) {
+            return new Given.Cannot(cannot.why().plain());
+        }
+        return new Given.Trials(((Entered.Trials) entered)
+                .trials().stream().map(trial -> trial(trial, place)).toList());
+    }
+
+    private static TrialGiven trial(Declaration.Trial trial, String place) {
+        List<String> leaves =
+                Arrays.stream(trial.leaves().plain().split("\\+")).map(String::strip).toList();
+        return new TrialGiven(
+                leaves, TrialResult.valueOf(trial.result().text().toUpperCase(Locale.ROOT)), place);
+    }
+}

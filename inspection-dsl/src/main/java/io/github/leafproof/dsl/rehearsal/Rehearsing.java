@@ -1,0 +1,121 @@
+package io.github.leafproof.dsl.rehearsal;
+
+import io.github.leafproof.dsl.Procedure;
+import io.github.leafproof.dsl.graph.Evidence;
+import io.github.leafproof.dsl.graph.Judge;
+import io.github.leafproof.dsl.graph.Judgement;
+import io.github.leafproof.dsl.report.Reporting;
+import io.github.leafproof.dsl.source.Span;
+import io.github.leafproof.dsl.syntax.Declaration;
+import io.github.leafproof.dsl.syntax.Declaration.Step;
+import io.github.leafproof.inspection.engine.EngineCard;
+import io.github.leafproof.inspection.gauge.GaugeTray;
+import io.github.leafproof.inspection.quantity.UnitSystem;
+import io.github.leafproof.inspection.record.CardFile;
+import io.github.leafproof.inspection.record.Document;
+import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.Problem;
+import io.github.leafproof.inspection.record.Read;
+import io.github.leafproof.inspection.record.Report;
+import io.github.leafproof.inspection.record.TrayFile;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Runs the rehearsals of a procedure, each on its own: nothing that one enters is seen by another. */
+public final class Rehearsing {
+
+    private final Procedure procedure;
+    private final Path folder;
+
+    private Rehearsing(Procedure procedure, Path folder) {
+        this.procedure = procedure;
+        this.folder = folder;
+    }
+
+    /**
+     * Runs them all, in the order of the file.
+     *
+     * @param folder the folder that the rehearsals' cards and trays are named from: the procedure's own
+     */
+    public static List<Rehearsed> run(Procedure procedure, Path folder) {
+        Rehearsing rehearsing = new Rehearsing(procedure, folder);
+        return procedure.rehearsals().stream().map(rehearsing::run).toList();
+    }
+
+    private Rehearsed run(Declaration.Rehearse rehearse) {
+        String title = rehearse.title().plain();
+        String place = place(rehearse.title().span());
+        Read<Document<EngineCard>> card = new Read.Refused<>(List.of(nothing()));
+        Read<Document<GaugeTray>> tray = new Read.Refused<>(List.of(nothing()));
+        for (Step step : rehearse.steps()) {
+            if (step instanceof Step.Engine engine) {
+                card = CardFile.read(folder.resolve(engine.card().plain()));
+            } else if (step instanceof Step.Gauges gauges) {
+                tray = TrayFile.read(folder.resolve(gauges.tray().plain()));
+            }
+        }
+        if (card.value().isEmpty() || tray.value().isEmpty()) {
+            List<Problem> problems = new ArrayList<>(card.problems());
+            problems.addAll(tray.problems());
+            return new Rehearsed(title, place, List.of(), problems);
+        }
+        Document<JobSheet> sheet = new RehearsedSheet(procedure).of(rehearse);
+        Read<Evidence> evidence =
+                Evidence.of(procedure.graph(), card.value().get(), tray.value().get(), sheet);
+        if (evidence.value().isEmpty()) {
+            return new Rehearsed(title, place, List.of(), evidence.problems());
+        }
+        Judgement judgement = Judge.judge(evidence.value().get(), UnitSystem.METRIC);
+        return new Rehearsed(title, place, surprises(rehearse, judgement), List.of());
+    }
+
+    /** Stands for a card or tray that a rehearsal does not name; the compiler lets no such rehearsal through. */
+    private Problem nothing() {
+        return new Problem("LP502", procedure.source().name(), "", "the rehearsal names no engine or no gauges", null);
+    }
+
+    private List<Rehearsed.Surprise> surprises(Declaration.Rehearse rehearse, Judgement judgement) {
+        Report report = Reporting.of(judgement);
+        List<Rehearsed.Surprise> surprises = new ArrayList<>();
+        for (Step step : rehearse.steps()) {
+            if (step instanceof Step.ExpectCheck expect) {
+                String name = expect.check().toString();
+                report.checks().stream()
+                        .filter(check -> check.name().equals(name))
+                        .filter(check -> !check.outcome().word().equals(expect.outcome().text()))
+                        .forEach(check -> surprises.add(surprise(expect, check)));
+            } else if (step instanceof Step.ExpectRelease expect) {
+                String got = report.release().word();
+                if (!got.equals(expect.release().text())) {
+                    surprises.add(new Rehearsed.Surprise(
+                            place(expect.span()),
+                            "release",
+                            expect.release().text(),
+                            got,
+                            List.of(report.releaseReason())));
+                }
+            }
+        }
+        return surprises;
+    }
+
+    private Rehearsed.Surprise surprise(Step.ExpectCheck expect, Report.Check check) {
+        List<String> why = new ArrayList<>();
+        if (check.requirement() != null) {
+            why.add("requires " + check.requirement());
+        }
+        check.missing().forEach(missing -> why.add("missing: " + missing));
+        why.addAll(check.evidence());
+        return new Rehearsed.Surprise(
+                place(expect.span()),
+                check.name(),
+                expect.outcome().text(),
+                check.outcome().word(),
+                why);
+    }
+
+    private String place(Span span) {
+        return procedure.source().at(span.start()).toString();
+    }
+}
