@@ -2,6 +2,7 @@
 module io.github.leafproof.dsl {
     requires transitive io.github.leafproof.inspection;
     requires org.antlr.antlr4.runtime;
+    requires tools.jackson.core;
     // Only the command line needs it: a program that embeds the language does without.
     requires static info.picocli;
     requires static transitive org.jspecify;

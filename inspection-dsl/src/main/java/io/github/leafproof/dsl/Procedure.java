@@ -55,8 +55,7 @@ public final class Procedure {
         List<Diagnostic> all = new ArrayList<>(parsed.problems());
         all.addAll(understood.diagnostics());
         all.sort(Diagnostic.BY_PLACE);
-        return new Compiled(
-                understood.graph().map(graph -> new Procedure(text, graph, understood.rehearsals())), all);
+        return new Compiled(understood.graph().map(graph -> new Procedure(text, graph, understood.rehearsals())), all);
     }
 
     /** The text it was compiled from. */

@@ -86,9 +86,8 @@ final class InspectCommand implements Callable<Integer> {
         if (compiled.procedure().isEmpty() || cardRead.isEmpty() || trayRead.isEmpty()) {
             return Exit.BAD_INPUT.code();
         }
-        Read<Report> report = compiled.procedure()
-                .get()
-                .judge(cardRead.get(), trayRead.get(), sheetRead.orElseThrow(), units);
+        Read<Report> report =
+                compiled.procedure().get().judge(cardRead.get(), trayRead.get(), sheetRead.orElseThrow(), units);
         console.complainOfFiles(report.problems());
         return report.value().map(this::hand).orElse(Exit.BAD_INPUT).code();
     }

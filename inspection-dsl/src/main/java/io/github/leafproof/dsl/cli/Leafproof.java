@@ -54,14 +54,18 @@ final class Leafproof implements Runnable {
     static int run(Console console, String... arguments) {
         Leafproof program = new Leafproof(console);
         Ansi ansi = console.colour() ? Ansi.ON : Ansi.OFF;
-        return new CommandLine(program, new Commands(console))
+        CommandLine line = new CommandLine(program, new Commands(console))
                 .setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8))
                 .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
                 .setUsageHelpWidth(100)
                 .setParameterExceptionHandler((wrong, given) -> program.misused(wrong))
-                .setExecutionExceptionHandler((bug, command, result) -> program.failed(bug))
-                .execute(arguments);
+                .setExecutionExceptionHandler((bug, command, result) -> program.failed(bug));
+        try {
+            return line.execute(arguments);
+        } catch (Error outOfMemoryOrWorse) {
+            return program.failed(outOfMemoryOrWorse);
+        }
     }
 
     @Override
@@ -70,7 +74,7 @@ final class Leafproof implements Runnable {
     }
 
     private int misused(ParameterException wrong) {
-        console.err().print("leafproof: " + firstLower(wrong.getMessage()) + "\n");
+        console.err().print("leafproof: " + firstLower(String.valueOf(wrong.getMessage())) + "\n");
         String command = wrong.getCommandLine().getCommandSpec().qualifiedName();
         console.err().print("   help: " + command + " --help shows what it takes\n");
         return Exit.BAD_INPUT.code();
@@ -80,11 +84,12 @@ final class Leafproof implements Runnable {
         return message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1);
     }
 
-    private int failed(Exception bug) {
+    private int failed(Throwable bug) {
         console.err().print("leafproof: a mistake of ours, and we are sorry: " + bug + "\n");
-        console.err().print("   help: please report it with the command and its files at "
-                + "https://github.com/leafproof/leafproof/issues"
-                + (trace ? "\n" : "; --trace adds what we need to find it\n"));
+        console.err()
+                .print("   help: please report it with the command and its files at "
+                        + "https://github.com/leafproof/leafproof/issues"
+                        + (trace ? "\n" : "; --trace adds what we need to find it\n"));
         if (trace) {
             bug.printStackTrace(console.err());
         }

@@ -65,7 +65,9 @@ final class RehearseCommand implements Callable<Integer> {
 
     private void print(Path file, Rehearsed rehearsed) {
         console.print((rehearsed.isAsExpected() ? "  as expected  " : "  SURPRISE     ") + rehearsed.title() + "\n");
-        rehearsed.problems().forEach(problem -> console.print("      " + problem.toString().replace("\n", "\n      ") + "\n"));
+        rehearsed
+                .problems()
+                .forEach(problem -> console.print("      " + problem.toString().replace("\n", "\n      ") + "\n"));
         for (Rehearsed.Surprise surprise : rehearsed.surprises()) {
             console.print("      " + file + ":" + surprise.place() + ": expected " + surprise.of() + " "
                     + surprise.expected() + ", got " + surprise.got() + "\n");

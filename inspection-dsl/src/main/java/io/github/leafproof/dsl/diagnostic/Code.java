@@ -111,6 +111,7 @@ public enum Code {
     LP419("A text depends on values where it must not"),
     LP420("The file is for a later language"),
     LP421("A part of the language is not understood"),
+    LP422("Whether the procedure applies depends on more than the engine"),
     LP431("Something is declared and never used"),
 
     // 5xx: rehearsals

@@ -3,6 +3,7 @@ package io.github.leafproof.dsl.formula;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Display;
 import io.github.leafproof.inspection.quantity.Estimate;
+import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.Unit;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 
@@ -71,6 +72,10 @@ public final class Shown {
     private static String rounded(Value.Amount number, UnitSystem units) {
         Estimate estimate = number.estimate();
         Unit unit = unit(number, units);
+        Quantity written = number.asWritten();
+        if (written != null && estimate.isExact() && written.unit().equals(unit)) {
+            return written.toString();
+        }
         String shown = Display.of(estimate.value(), estimate.dimension(), estimate.standardUncertainty(), unit);
         boolean turn = estimate.dimension().equals(Dimension.ANGLE) && number.shownIn() == null;
         return turn ? shown + degrees(estimate) : shown;

@@ -4,6 +4,7 @@ import io.github.leafproof.inspection.clearance.FeelTrial;
 import io.github.leafproof.inspection.clearance.GapEvidence;
 import io.github.leafproof.inspection.gauge.FeelSet;
 import io.github.leafproof.inspection.quantity.Estimate;
+import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.Unit;
 import io.github.leafproof.inspection.verdict.Conformity;
 import io.github.leafproof.inspection.verdict.Outcome;
@@ -19,10 +20,25 @@ public sealed interface Value {
      * A quantity with its uncertainty.
      *
      * @param shownIn the unit asked for with {@code x in thou}, or null where the reader's system of units decides
+     * @param asWritten how somebody stated it, so that 0.10 mm need not be shown as 0.1 mm; null for what was computed
      */
-    record Amount(Estimate estimate, @Nullable Unit shownIn) implements Value {
+    record Amount(
+            Estimate estimate,
+            @Nullable Unit shownIn,
+            @Nullable Quantity asWritten) implements Value {
+        /** A computed or measured value. */
         public static Amount of(Estimate estimate) {
-            return new Amount(estimate, null);
+            return new Amount(estimate, null, null);
+        }
+
+        /** A value that is simply stated, and counts as exact. */
+        public static Amount stated(Quantity quantity) {
+            return new Amount(Estimate.exact(quantity), null, quantity);
+        }
+
+        /** The same, shown in this unit. */
+        Amount in(Unit unit) {
+            return new Amount(estimate, unit, asWritten);
         }
     }
 

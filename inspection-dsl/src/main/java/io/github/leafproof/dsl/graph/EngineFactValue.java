@@ -4,7 +4,6 @@ import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.inspection.engine.EngineCard;
 import io.github.leafproof.inspection.engine.Fact;
-import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.record.SheetEngine;
 import org.jspecify.annotations.Nullable;
 
@@ -39,7 +38,7 @@ final class EngineFactValue {
 
     private static Value value(Node.Fact fact, Fact stated) {
         if (stated instanceof Fact.Amount amount) {
-            return Value.Amount.of(Estimate.exact(amount.amount()));
+            return Value.Amount.stated(amount.amount());
         }
         if (stated instanceof Fact.Flag flag) {
             return Value.Judged.certain(flag.yes());

@@ -9,7 +9,6 @@ import io.github.leafproof.inspection.gauge.Feeler;
 import io.github.leafproof.inspection.gauge.Gauge;
 import io.github.leafproof.inspection.gauge.ReadingInstrument;
 import io.github.leafproof.inspection.quantity.Dimension;
-import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.QuantityException;
 import io.github.leafproof.inspection.quantity.Unit;
@@ -83,7 +82,7 @@ final class EntryReader {
             problems.noCount(entry, number.toPlainString());
             return null;
         }
-        return Value.Amount.of(Estimate.exact(Quantity.of(number.longValueExact(), Unit.ONE)));
+        return Value.Amount.stated(Quantity.of(number.longValueExact(), Unit.ONE));
     }
 
     private @Nullable Value measured(Node.Observation observation, Dimension dimension, Entry entry) {
@@ -100,7 +99,7 @@ final class EntryReader {
                 : gauges.get(observation.gauge().name());
         return gauge instanceof ReadingInstrument instrument
                 ? Value.Amount.of(instrument.read(shown, observation.name()))
-                : Value.Amount.of(Estimate.exact(shown));
+                : Value.Amount.stated(shown);
     }
 
     private @Nullable Quantity quantity(Node.Observation observation, Entry entry) {

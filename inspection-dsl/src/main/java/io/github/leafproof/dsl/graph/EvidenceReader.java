@@ -1,5 +1,7 @@
 package io.github.leafproof.dsl.graph;
 
+import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.dsl.formula.Frame;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.formula.Value.Lack;
@@ -7,6 +9,7 @@ import io.github.leafproof.inspection.engine.EngineCard;
 import io.github.leafproof.inspection.gauge.Gauge;
 import io.github.leafproof.inspection.gauge.GaugeTray;
 import io.github.leafproof.inspection.quantity.Spelling;
+import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.record.Entry;
 import io.github.leafproof.inspection.record.Given;
 import io.github.leafproof.inspection.record.JobSheet;
@@ -46,6 +49,7 @@ final class EvidenceReader {
         isForThisProcedure();
         takeGauges();
         takeFacts();
+        appliesToThisEngine();
         Map<String, List<Entry>> entries = entriesByObservation();
         EntryReader entryReader = new EntryReader(problems, gauges);
         for (Node.Observation observation : graph.observations()) {
@@ -94,6 +98,20 @@ final class EvidenceReader {
             Value value = EngineFactValue.of(fact, card, engine);
             asFound[fact.slot()] = value;
             asLeft[fact.slot()] = value;
+        }
+    }
+
+    /** A procedure for other engines is refused at the start, not half-way. */
+    private void appliesToThisEngine() {
+        Formula applies = graph.applies().orElse(null);
+        if (applies == null) {
+            return;
+        }
+        Value value = applies.value(Frame.of(asLeft, graph.rule(), UnitSystem.METRIC));
+        if (value instanceof Value.Missing missing) {
+            problems.mayNotApply(files.card().name(), graph.identity().name(), missing.words());
+        } else if (!((Value.Judged) value).holds()) {
+            problems.doesNotApply(files.card().name(), graph.identity().name(), applies.words());
         }
     }
 

@@ -60,6 +60,24 @@ final class SheetProblems {
                         + wanted);
     }
 
+    void doesNotApply(String card, String procedure, String condition) {
+        add(
+                "LP669",
+                card,
+                "",
+                procedure + " is not for this engine: it applies when " + condition,
+                "take the procedure that is for it");
+    }
+
+    void mayNotApply(String card, String procedure, String lacking) {
+        add(
+                "LP670",
+                card,
+                "",
+                "it cannot be told whether " + procedure + " is for this engine: " + lacking,
+                "state it, or take another procedure");
+    }
+
     void noGauge(String tray, GaugeNeed need, List<String> known) {
         add(
                 "LP673",

@@ -15,7 +15,6 @@ import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.dsl.syntax.Text;
 import io.github.leafproof.inspection.quantity.Dimension;
-import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.QuantityException;
 import io.github.leafproof.inspection.quantity.Unit;
@@ -112,8 +111,7 @@ final class Expressions {
         try {
             Quantity quantity = Quantity.of(number.number(), unit);
             String words = number.unit().isEmpty() ? number.number() : number.number() + " " + unit.symbol();
-            return Typed.constant(
-                    Value.Amount.of(Estimate.exact(quantity)), words, new Type.Measure(quantity.dimension()));
+            return Typed.constant(Value.Amount.stated(quantity), words, new Type.Measure(quantity.dimension()));
         } catch (QuantityException wrong) {
             problems.add(TypeDiagnostics.badNumber(source, number.span(), wrong.problem(), wrong.remedy()));
             return null;

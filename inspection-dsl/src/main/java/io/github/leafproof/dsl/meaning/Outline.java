@@ -77,6 +77,9 @@ final class Outline {
         if (!env.loops().isEmpty()) {
             problems.add(StructureDiagnostics.notInALoop(text.source(), declaration.span()));
         } else if (declaration instanceof Declaration.Define define) {
+            if (Builtin.names().contains(define.name().text())) {
+                problems.add(NameDiagnostics.hidden(text.source(), define.name(), "a function of the language"));
+            }
             addName(functions, define.name(), define);
         } else if (declaration instanceof Declaration.Gauge gauge) {
             addName(gauges, gauge.name(), gauge);

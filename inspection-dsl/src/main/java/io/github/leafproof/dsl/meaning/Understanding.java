@@ -14,6 +14,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Makes sense of a procedure: from its declarations to a check graph, or to everything that is wrong with it. */
 public final class Understanding {
@@ -48,8 +51,7 @@ public final class Understanding {
         names.deriveAll();
         Checks checks = new Checks(source, problems, outline, names, confidences, rule);
         List<Node.Check> judged = checks.understand();
-        Formula applies =
-                outline.applies == null ? null : names.expressions().condition(outline.applies.condition(), Env.TOP);
+        Formula applies = applies();
         ReleaseRule release = new Releases(source, problems, outline).rule();
         new Rehearsals(source, problems, outline).look();
         new Unused(source, problems, outline, names).look();
@@ -70,6 +72,25 @@ public final class Understanding {
                         rule,
                         release));
         return new Understood(Optional.of(graph), outline.rehearsals, found);
+    }
+
+    /** Whether a procedure is for an engine is asked before anything is entered, so only the engine may answer it. */
+    private @Nullable Formula applies() {
+        Declaration.Applies applies = outline.applies;
+        if (applies == null) {
+            return null;
+        }
+        Formula condition = names.expressions().condition(applies.condition(), Env.TOP);
+        Set<Integer> facts = names.facts().stream().map(Node.Fact::slot).collect(Collectors.toSet());
+        if (condition != null) {
+            condition.slots(slot -> {
+                if (!facts.contains(slot)) {
+                    problems.add(StructureDiagnostics.appliesAsksMore(
+                            source, applies.condition().span()));
+                }
+            });
+        }
+        return condition;
     }
 
     private CheckGraph.Identity identity() {

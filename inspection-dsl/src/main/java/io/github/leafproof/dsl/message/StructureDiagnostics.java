@@ -127,6 +127,12 @@ public final class StructureDiagnostics {
                 .help("docs/language.md says what is");
     }
 
+    public static Diagnostic appliesAsksMore(SourceText source, Span span) {
+        return Diagnostic.error(
+                        Code.LP422, source, span, "whether the procedure applies must follow from the engine alone")
+                .help("ask for facts of the engine only, such as engine.displacement; leave the rest to a check");
+    }
+
     public static Diagnostic unused(SourceText source, Span span, String name, String what) {
         return Diagnostic.warning(Code.LP431, source, span, name + " is " + what)
                 .help("take it out, or use it");

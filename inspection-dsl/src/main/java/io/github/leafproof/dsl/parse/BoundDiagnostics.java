@@ -20,6 +20,20 @@ final class BoundDiagnostics {
                 .help("name a part of it with `let` and use the name");
     }
 
+    static Diagnostic tooMany(SourceText source, Span last, int more) {
+        return Diagnostic.error(
+                        Code.LP704,
+                        source,
+                        new Span(last.end(), last.end()),
+                        more == 1 ? "one more problem is not listed" : more + " more problems are not listed")
+                .help("mend those above first");
+    }
+
+    static Diagnostic tooLarge(SourceText source, int mebibytes) {
+        return Diagnostic.error(Code.LP701, source, new Span(0, 0), "the file is larger than " + mebibytes + " MiB")
+                .help("a procedure is text of a few pages; is this the right file?");
+    }
+
     static Diagnostic chainTooLong(SourceText source, Span chain, int links, int most) {
         return Diagnostic.error(
                         Code.LP703,

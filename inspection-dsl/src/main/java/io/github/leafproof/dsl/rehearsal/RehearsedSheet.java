@@ -95,9 +95,9 @@ final class RehearsedSheet {
     }
 
     private static TrialGiven trial(Declaration.Trial trial, String place) {
-        List<String> leaves =
-                Arrays.stream(trial.leaves().plain().split("\\+")).map(String::strip).toList();
-        return new TrialGiven(
-                leaves, TrialResult.valueOf(trial.result().text().toUpperCase(Locale.ROOT)), place);
+        List<String> leaves = Arrays.stream(trial.leaves().plain().split("\\+"))
+                .map(String::strip)
+                .toList();
+        return new TrialGiven(leaves, TrialResult.valueOf(trial.result().text().toUpperCase(Locale.ROOT)), place);
     }
 }

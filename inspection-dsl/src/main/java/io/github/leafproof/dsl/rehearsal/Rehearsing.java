@@ -83,7 +83,8 @@ public final class Rehearsing {
                 String name = expect.check().toString();
                 report.checks().stream()
                         .filter(check -> check.name().equals(name))
-                        .filter(check -> !check.outcome().word().equals(expect.outcome().text()))
+                        .filter(check ->
+                                !check.outcome().word().equals(expect.outcome().text()))
                         .forEach(check -> surprises.add(surprise(expect, check)));
             } else if (step instanceof Step.ExpectRelease expect) {
                 String got = report.release().word();

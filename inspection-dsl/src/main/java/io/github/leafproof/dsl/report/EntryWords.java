@@ -63,8 +63,8 @@ final class EntryWords {
     private String trial(FeelTrial trial) {
         Feeler feeler = trial.feeler();
         String size = Display.withUncertainty(feeler.thickness(), units);
-        String known = feeler.neverMeasured() ? "never measured, taken as " : "measures ";
-        return feeler.label() + " (" + known + size + ") " + shows(trial, Display.of(feeler.thickness(), units));
+        String known = feeler.neverMeasured() ? ", never measured and taken as " : ", measured ";
+        return feeler.label() + known + size + ", " + shows(trial, Display.of(feeler.thickness(), units));
     }
 
     private String shows(FeelTrial trial, String thickness) {

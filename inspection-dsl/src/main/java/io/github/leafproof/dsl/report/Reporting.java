@@ -28,6 +28,9 @@ public final class Reporting {
     static final String DEFERENCE = "The engine's own instructions, local rules and the word of qualified people come"
             + " before anything said here.";
 
+    /** Begins the note that says where a limit comes from. */
+    static final String LIMIT_FROM = "the limit: ";
+
     private final Judgement judgement;
     private final CheckGraph graph;
     private final EntryWords entries;
@@ -80,7 +83,7 @@ public final class Reporting {
         boolean judged = verdict.conformity() != null;
         List<Node.Observation> observed = graph.observationsOf(check);
         List<String> notes = new ArrayList<>(entries.notes(observed));
-        check.because().forEach(reason -> notes.add("limit: " + reason));
+        check.because().forEach(reason -> notes.add(LIMIT_FROM + reason));
         return new Report.Check(
                 check.name(),
                 check.title(),

@@ -3,7 +3,6 @@ package io.github.leafproof.dsl.report;
 import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Release;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -37,7 +36,7 @@ public final class TextReport {
         head();
         decision();
         checks();
-        list("Next, each with its cautions first", steps());
+        steps();
         list("Cautions for the whole work", report.cautions());
         list("Notes", report.notes());
         files();
@@ -50,10 +49,16 @@ public final class TextReport {
         Report.Engine engine = report.engine();
         String serial = engine.serial() == null ? null : "serial " + engine.serial();
         String variant = engine.variant() == null ? null : "variant " + engine.variant();
-        String model = joined(" ", engine.maker(), engine.model());
-        line(joined(", ", model, serial, variant, engine.condition()));
+        line(joined(", ", model(engine), serial, variant, engine.condition()));
         line("sheet " + report.sheet().name() + ", " + report.date());
         line("");
+    }
+
+    /** Maker and model, once: many a model's name begins with its maker's. */
+    private static String model(Report.Engine engine) {
+        String maker = engine.maker();
+        String model = engine.model();
+        return maker != null && model != null && model.startsWith(maker) ? model : joined(" ", maker, model);
     }
 
     private static String joined(String between, @Nullable String... parts) {
@@ -98,9 +103,9 @@ public final class TextReport {
         } else if (check.value() != null) {
             field("found", check.value());
         }
-        if (outcome != Outcome.NOT_APPLICABLE) {
-            check.notes().forEach(note -> field("note", note));
-        }
+        check.notes().stream()
+                .filter(note -> !quiet || !note.startsWith(Reporting.LIMIT_FROM))
+                .forEach(note -> field("note", note));
     }
 
     private void details(Report.Check check) {
@@ -121,27 +126,35 @@ public final class TextReport {
         }
         check.missing().forEach(missing -> field("missing", missing));
         check.evidence().forEach(evidence -> field("evidence", evidence));
-        check.cautions().forEach(caution -> field("caution", caution));
+        // Before the advice, never after it; without advice there is no step to be careful with.
+        if (!check.advice().isEmpty()) {
+            check.cautions().forEach(caution -> field("caution", caution));
+        }
         check.advice().forEach(advice -> field("advice", advice));
     }
 
-    private List<String> steps() {
-        List<String> steps = new ArrayList<>();
+    private void steps() {
+        if (report.next().isEmpty()) {
+            return;
+        }
+        line(paint.strong("Next, each with its cautions first"));
         int number = 0;
         for (Report.Step step : report.next()) {
             number++;
-            String cautions = step.cautions().stream()
-                    .map(caution -> "Caution: " + caution + " ")
-                    .collect(Collectors.joining());
-            steps.add(number + ". " + cautions + step.step());
+            String lead = String.format(Locale.ROOT, "  %2d. ", number);
+            for (String caution : step.cautions()) {
+                block(lead, "Caution: " + caution);
+                lead = " ".repeat(lead.length());
+            }
+            block(lead, step.step());
         }
-        return steps;
+        line("");
     }
 
     private void list(String title, List<String> entries) {
         if (!entries.isEmpty()) {
             line(paint.strong(title));
-            entries.forEach(entry -> block("  ", entry));
+            entries.forEach(entry -> block("  - ", entry));
             line("");
         }
     }

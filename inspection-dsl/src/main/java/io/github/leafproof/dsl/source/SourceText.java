@@ -14,17 +14,27 @@ public final class SourceText {
 
     private final String name;
     private final String text;
+    private final String sha256;
     private final int[] lineStarts;
 
-    private SourceText(String name, String text) {
+    private SourceText(String name, String text, byte[] bytes) {
         this.name = name;
         this.text = text;
+        this.sha256 = digest(bytes);
         this.lineStarts = lineStarts(text);
     }
 
     /** A text and the name to show for it in messages. */
     public static SourceText of(String name, String text) {
-        return new SourceText(name, text);
+        return new SourceText(name, text, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * The text of a file, with the bytes it was read from: they may begin with a byte order mark, which is no part of
+     * the text, and it is by the bytes that the file can be recognised again.
+     */
+    public static SourceText ofFile(String name, String text, byte[] bytes) {
+        return new SourceText(name, text, bytes);
     }
 
     private static int[] lineStarts(String text) {
@@ -76,11 +86,14 @@ public final class SourceText {
         return text.substring(span.start(), span.end());
     }
 
-    /** The SHA-256 of the text in UTF-8, as 64 lower-case hexadecimal digits. */
+    /** The SHA-256 of the file's bytes, or of a text in UTF-8, as 64 lower-case hexadecimal digits. */
     public String sha256() {
+        return sha256;
+    }
+
+    private static String digest(byte[] bytes) {
         try {
-            return HexFormat.of()
-                    .formatHex(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }
