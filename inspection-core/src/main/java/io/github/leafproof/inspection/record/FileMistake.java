@@ -55,6 +55,20 @@ public enum FileMistake {
     // Report
     LP661("The report is of a form this program does not know"),
 
+    // What only shows when sheet, card and tray are held against the procedure
+    LP669("The procedure is not for this engine"),
+    LP670("It cannot be told whether the procedure is for this engine"),
+    LP671("The sheet is for another procedure"),
+    LP672("The sheet is for another revision of the procedure"),
+    LP673("The tray lacks a gauge that the procedure asks for"),
+    LP674("A gauge is not of the kind that the procedure asks for"),
+    LP675("The card has no variant of this name"),
+    LP676("The procedure observes nothing of this name"),
+    LP677("An observation is entered twice, with neither a correction nor an adjustment"),
+    LP678("An entry gives another kind of thing than was to be observed"),
+    LP679("An entry gives a choice that the procedure does not have"),
+    LP680("The set cannot offer the leaves that a trial names"),
+
     // What looks odd, and can be used all the same
     LP681("The displacement does not follow from bore and stroke", Level.WARNING),
     LP682("A leaf measures far from its marking", Level.WARNING),

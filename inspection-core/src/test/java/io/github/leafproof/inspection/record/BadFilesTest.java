@@ -42,7 +42,7 @@ class BadFilesTest {
     }
 
     @Test
-    void every_mistake_about_the_content_of_a_file_has_a_case() throws IOException {
+    void every_mistake_that_a_file_shows_by_itself_has_a_case() throws IOException {
         Set<String> told = new TreeSet<>();
         for (Path folder : cases().toList()) {
             Matcher code = Pattern.compile("LP6\\d\\d").matcher(told(folder));
@@ -53,6 +53,7 @@ class BadFilesTest {
         Set<String> content = Stream.of(FileMistake.values())
                 .map(FileMistake::name)
                 .filter(code -> code.compareTo("LP611") >= 0)
+                .filter(code -> code.compareTo("LP669") < 0 || code.compareTo("LP680") > 0)
                 .collect(Collectors.toSet());
 
         assertThat(told).containsAll(content);
