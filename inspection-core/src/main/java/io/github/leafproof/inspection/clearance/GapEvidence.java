@@ -155,11 +155,18 @@ public record GapEvidence(List<FeelTrial> trials) {
     public String rangeWords(UnitSystem system) {
         Optional<String> lower = atLeast().map(bound -> Display.of(bound, system));
         Optional<String> upper = lessThan().map(bound -> Display.of(bound, system));
+        if (lower.isPresent() && upper.isPresent() && isUpsideDown()) {
+            return "at least " + lower.get() + " and yet less than " + upper.get();
+        }
         if (lower.isPresent() && upper.isPresent()) {
             return lower.get() + " to " + upper.get();
         }
         return lower.map(bound -> "at least " + bound)
                 .or(() -> upper.map(bound -> "less than " + bound))
                 .orElse("nothing known");
+    }
+
+    private boolean isUpsideDown() {
+        return atLeast().orElseThrow().value() > lessThan().orElseThrow().value();
     }
 }

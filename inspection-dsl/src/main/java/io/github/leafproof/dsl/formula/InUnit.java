@@ -9,7 +9,7 @@ public record InUnit(Formula part, Unit unit) implements Formula {
     @Override
     public Value value(Frame frame) {
         Value value = Computed.number(part, frame);
-        return value instanceof Value.Amount number ? number.in(unit) : value;
+        return value instanceof Value.Amount number ? new Value.Amount(number.estimate(), unit) : value;
     }
 
     @Override

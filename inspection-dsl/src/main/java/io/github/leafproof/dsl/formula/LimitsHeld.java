@@ -84,10 +84,10 @@ public record LimitsHeld(
         if (felt.evidence().trials().isEmpty()) {
             return Value.Missing.of(Value.Lack.Kind.NOT_ENTERED, subject.words(), "was not entered");
         }
-        Conformity aimed = ConformityWithin.ofGap(felt.evidence(), window.lower(), window.upper(), rule);
         if (!felt.evidence().contradictions(rule).isEmpty()) {
-            return new Value.Judged(Outcome.CONTRADICTED, aimed, Side.NONE);
+            return new Value.Judged(Outcome.CONTRADICTED, Conformity.unknown(), Side.NONE);
         }
+        Conformity aimed = ConformityWithin.ofGap(felt.evidence(), window.lower(), window.upper(), rule);
         Conformity wider =
                 ConformityWithin.ofGap(felt.evidence(), window.toleratedLower(), window.toleratedUpper(), rule);
         return judged(aimed, wider, rule);

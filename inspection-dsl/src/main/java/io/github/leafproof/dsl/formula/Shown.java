@@ -3,7 +3,6 @@ package io.github.leafproof.dsl.formula;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Display;
 import io.github.leafproof.inspection.quantity.Estimate;
-import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.Unit;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 
@@ -72,13 +71,17 @@ public final class Shown {
     private static String rounded(Value.Amount number, UnitSystem units) {
         Estimate estimate = number.estimate();
         Unit unit = unit(number, units);
-        Quantity written = number.asWritten();
-        if (written != null && estimate.isExact() && written.unit().equals(unit)) {
-            return written.toString();
-        }
         String shown = Display.of(estimate.value(), estimate.dimension(), estimate.standardUncertainty(), unit);
+        if (estimate.isExact() && unit.symbol().equals("mm")) {
+            return twoDecimals(shown);
+        }
         boolean turn = estimate.dimension().equals(Dimension.ANGLE) && number.shownIn() == null;
         return turn ? shown + degrees(estimate) : shown;
+    }
+
+    /** Small lengths are written with two decimals at least, as leaves are marked (common practice): 0.10 mm. */
+    private static String twoDecimals(String shown) {
+        return shown.matches("-?0\\.\\d mm") ? shown.replace(" mm", "0 mm") : shown;
     }
 
     /** A turn of a screw is judged by the clock or by degrees at the bench, so both are given. */

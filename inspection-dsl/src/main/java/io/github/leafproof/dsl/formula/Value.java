@@ -20,25 +20,16 @@ public sealed interface Value {
      * A quantity with its uncertainty.
      *
      * @param shownIn the unit asked for with {@code x in thou}, or null where the reader's system of units decides
-     * @param asWritten how somebody stated it, so that 0.10 mm need not be shown as 0.1 mm; null for what was computed
      */
-    record Amount(
-            Estimate estimate,
-            @Nullable Unit shownIn,
-            @Nullable Quantity asWritten) implements Value {
+    record Amount(Estimate estimate, @Nullable Unit shownIn) implements Value {
         /** A computed or measured value. */
         public static Amount of(Estimate estimate) {
-            return new Amount(estimate, null, null);
+            return new Amount(estimate, null);
         }
 
         /** A value that is simply stated, and counts as exact. */
         public static Amount stated(Quantity quantity) {
-            return new Amount(Estimate.exact(quantity), null, quantity);
-        }
-
-        /** The same, shown in this unit. */
-        Amount in(Unit unit) {
-            return new Amount(estimate, unit, asWritten);
+            return of(Estimate.exact(quantity));
         }
     }
 

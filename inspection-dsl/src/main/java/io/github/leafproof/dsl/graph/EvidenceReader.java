@@ -91,8 +91,9 @@ final class EvidenceReader {
     private void takeFacts() {
         EngineCard card = files.card().content();
         SheetEngine engine = files.sheet().content().engine();
-        if (engine.variant() != null && !isVariant(card, engine.variant())) {
+        if (engine.variant() != null && !card.knowsVariant(engine.variant())) {
             problems.noVariant(engine.variant(), card.model(), card.variants().keySet());
+            engine = new SheetEngine(engine.serial(), engine.condition(), engine.owner(), null);
         }
         for (Node.Fact fact : graph.facts()) {
             Value value = EngineFactValue.of(fact, card, engine);
@@ -113,10 +114,6 @@ final class EvidenceReader {
         } else if (!((Value.Judged) value).holds()) {
             problems.doesNotApply(files.card().name(), graph.identity().name(), applies.words());
         }
-    }
-
-    private static boolean isVariant(EngineCard card, String variant) {
-        return variant.equals(EngineCard.UNKNOWN_VARIANT) || card.variants().containsKey(variant);
     }
 
     private Map<String, List<Entry>> entriesByObservation() {

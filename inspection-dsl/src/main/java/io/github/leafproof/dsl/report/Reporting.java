@@ -123,7 +123,7 @@ public final class Reporting {
                 advice.add(words(each.text(), frame));
             }
         }
-        if (verdict.outcome() == Outcome.CONTRADICTED) {
+        if (verdict.outcome() == Outcome.CONTRADICTED && advice.isEmpty()) {
             advice.add("Wipe the leaves and the gap clean and repeat both trials; if they still disagree, measure the"
                     + " leaves again.");
         }
