@@ -13,7 +13,9 @@ tokens {
     // Put there by UnitWords: a whole unit, `mm per turn`.
     UNIT,
     // Put there by TextLexer: a text whose closing quote is missing on its line.
-    UNCLOSED_STRING
+    UNCLOSED_STRING,
+    // Put there by Brackets: a comma between the arguments of a function, never one between options or limits.
+    ARGUMENT_COMMA
 }
 
 // ---- words that begin a declaration ------------------------------------------------------------------------------
@@ -134,7 +136,10 @@ UNIT_SIGN: ('\u00B0' | '\u2032' | '\u2033') [A-Za-z]* | LETTER (LETTER | DIGIT)*
 
 COMMENT: '//' ~[\r\n]* -> channel(COMMENTS);
 BLANK: [ \t\r\n\f\u00A0\u2009\u202F]+ -> channel(HIDDEN);
-// Anything else; reported once for a run of them.
+// ---- signs of other languages, and anything else -------------------------------------------------------------------
+// Each is reported; WordReading says what is meant.
+FOREIGN: '==' | '!=' | '<>' | '=<' | '=>' | '&&' | '||' | '**' | ':=';
+FOREIGN_COMMENT: '#' ~[\r\n]* | '/*' .*? '*/';
 CURLY_STRING: [\u201C\u201D\u201E\u00AB\u00BB] { readCurlyText(); };
 PLUS_MINUS: '\u00B1' | '+-' | '+/-';
 SEMICOLON: ';';

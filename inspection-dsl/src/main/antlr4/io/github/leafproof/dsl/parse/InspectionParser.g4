@@ -116,7 +116,7 @@ step
 
 expectation
     : RELEASE name                                              # expectRelease
-    | target name                                               # expectCheck
+    | target word                                               # expectCheck
     ;
 
 entry: target entered;
@@ -127,7 +127,7 @@ entered
     | CANNOT text                                               # cannot
     | MINUS? amount                                             # enteredAmount
     | text                                                      # enteredText
-    | (YES | NO | name)                                         # enteredWord
+    | (YES | NO | word)                                         # enteredWord
     ;
 
 trial: (PASSES | REFUSES | DRAGS) text;
@@ -155,12 +155,10 @@ expression
 comparison: value comparing*;
 
 comparing
-    : AT LEAST value tolerate?                                  # atLeast
-    | AT MOST value tolerate?                                   # atMost
+    : AT (LEAST | MOST) value tolerate?                         # atLimit
     | BETWEEN value AND value tolerateBoth?                       # between
     | WITHIN value OF value tolerate?                           # within
-    | IS ONE OF option (COMMA option)*                          # isOneOf
-    | IS NOT? value                                             # isValue
+    | IS (ONE OF option (COMMA option)* | NOT? value)           # is
     | HAS ALL OF value                                          # hasAllOf
     | (NOT_MORE | NOT_LESS | LESS | GREATER | EQUALS) value        # sign
     ;
@@ -184,7 +182,7 @@ primary
     | text                                                      # quoted
     | (YES | NO)                                                # yesNo
     | ENGINE FULL_STOP name (FULL_STOP name)*                   # engineFact
-    | name LPAREN (expression (COMMA expression)*)? RPAREN      # call
+    | name LPAREN (expression (ARGUMENT_COMMA expression)*)? RPAREN # call
     | target                                                    # reference
     | LPAREN expression RPAREN                                  # inParentheses
     | CHOOSE expression arms                                    # choose
@@ -215,4 +213,10 @@ name
     : NAME | ACCEPTANCE | ALL | BY | CANNOT | COUNTER | DIGITS | DRAGS | ENTER | EXPECT | GAUGES | GRADE | ITEMS
     | LEAF | LEAST | MOST | NOTE | ONE | OPTIONAL | PASSES | PIN | READING | REFUSES | REVISION | SERIES | SET | SIMPLE
     | STARTS | TO | VARIANT
+    ;
+
+// A name that is not the beginning of the next step: an option of that name stands in quotes.
+word
+    : NAME | ACCEPTANCE | ALL | BY | CANNOT | COUNTER | DIGITS | DRAGS | GRADE | ITEMS | LEAF | LEAST | MOST | NOTE | ONE
+    | OPTIONAL | PASSES | PIN | READING | REFUSES | REVISION | SERIES | SET | SIMPLE | STARTS | TO | VARIANT
     ;

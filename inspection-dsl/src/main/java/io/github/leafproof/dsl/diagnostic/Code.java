@@ -19,6 +19,7 @@ public enum Code {
     LP114("A bracket that is never closed"),
     LP115("A bracket that closes nothing"),
     LP116("Brackets of two kinds as a pair"),
+    LP117("A sign of another language"),
     LP118("A word of the language as a name"),
     LP119("A misspelt word"),
     LP120("Something is missing"),
@@ -27,6 +28,7 @@ public enum Code {
     LP123("A clause outside of what it belongs to"),
     LP124("A check without a title"),
     LP125("A procedure without title or revision"),
+    LP126("A comment that does not begin with //"),
     LP127("Comparisons in a chain"),
     LP128("A confidence that is not in per cent"),
     LP129("A number that should be whole"),
@@ -39,6 +41,9 @@ public enum Code {
     LP136("A word too many in a check's heading"),
     LP137("The same thing said twice"),
     LP138("Gates for a for"),
+    LP139("A file for another version of the language"),
+    LP140("A word that is not needed"),
+    LP141("A comma between the answers of a choice"),
 
     // 2xx: dimensions, units and types
     LP201("Unlike quantities are compared"),

@@ -37,15 +37,14 @@ public final class DiagnosticPrinter {
     private void print(Diagnostic diagnostic) {
         boolean error = diagnostic.isError();
         Ink ink = error ? Ink.ERROR : Ink.WARNING;
-        SourceText.Position at = diagnostic.source().at(diagnostic.span().start());
-        paint(Ink.STRONG, diagnostic.source().name() + ":" + at + ": ");
+        paint(Ink.STRONG, place(diagnostic) + ": ");
         paint(ink, (error ? "error " : "warning ") + diagnostic.code());
         paint(Ink.STRONG, ": " + OneLine.of(diagnostic.message()));
         out.append('\n');
         List<Mark> marks = marks(diagnostic, ink);
         int gutter = gutter(marks);
         SourceText lastShown = diagnostic.source();
-        for (List<Mark> line : Mark.byLine(marks)) {
+        for (List<Mark> line : isAboutTheFile(diagnostic) ? List.<List<Mark>>of() : Mark.byLine(marks)) {
             Mark first = line.get(0);
             if (first.source() != lastShown) {
                 out.append(" ".repeat(gutter))
@@ -61,6 +60,18 @@ public final class DiagnosticPrinter {
             paint(Ink.HELP, "help: ");
             out.append(OneLine.of(diagnostic.help())).append('\n');
         }
+    }
+
+    /** A file that could not be read, or that is empty, has no line to show. */
+    private static boolean isAboutTheFile(Diagnostic diagnostic) {
+        return diagnostic.source().text().isEmpty();
+    }
+
+    private static String place(Diagnostic diagnostic) {
+        String name = OneLine.of(diagnostic.source().name());
+        return isAboutTheFile(diagnostic)
+                ? name
+                : name + ":" + diagnostic.source().at(diagnostic.span().start());
     }
 
     private static List<Mark> marks(Diagnostic diagnostic, Ink ink) {
@@ -84,8 +95,10 @@ public final class DiagnosticPrinter {
     private void printLine(int gutter, List<Mark> marks) {
         ShownLine line = ShownLine.around(marks);
         String number = String.valueOf(marks.get(0).line());
-        paint(Ink.MARGIN, " ".repeat(gutter - number.length()) + number + " | ");
-        out.append(line.text()).append('\n');
+        paint(
+                Ink.MARGIN,
+                " ".repeat(gutter - number.length()) + number + (line.text().isBlank() ? " |" : " | "));
+        out.append(line.text().stripTrailing()).append('\n');
         for (List<Mark> row : line.rows()) {
             paint(Ink.MARGIN, " ".repeat(gutter) + " | ");
             printMarks(line, row);

@@ -54,6 +54,11 @@ final class Blocks {
         };
     }
 
+    /** The words that begin the next part, be it of this block or, where nothing closes this one, of the one around. */
+    static IntervalSet nextKeywords(int rule) {
+        return rule == InspectionParser.RULE_observeClauses ? Keywords.all(keywords(rule), BLOCK) : keywords(rule);
+    }
+
     /** Whether this word begins a part, or ends the block. */
     static boolean canStand(int rule, Words words, int at) {
         int type = words.type(at);

@@ -11,13 +11,19 @@ import org.antlr.v4.runtime.TokenStream;
  */
 abstract class BoundedParser extends Parser {
 
-    /** Rules within rules. Brackets may nest 200 deep, and each takes up to six rules. */
-    static final int DEEPEST = 1_500;
+    /** The most rules that a bracket takes: those of a choice within a choice. */
+    private static final int RULES_PER_BRACKET = 7;
 
+    private int deepest;
     private int depth;
 
     BoundedParser(TokenStream input) {
         super(input);
+    }
+
+    /** For how many brackets within brackets there is room. */
+    final void allowNesting(int brackets) {
+        deepest = (brackets + 5) * RULES_PER_BRACKET;
     }
 
     @Override
@@ -45,7 +51,7 @@ abstract class BoundedParser extends Parser {
     }
 
     private void descend() {
-        if (++depth > DEEPEST) {
+        if (++depth > deepest) {
             throw new TooDeep(Words.span(getCurrentToken()));
         }
     }

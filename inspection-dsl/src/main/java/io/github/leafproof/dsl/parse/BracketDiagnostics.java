@@ -13,7 +13,7 @@ final class BracketDiagnostics {
     static Diagnostic neverClosed(SourceText source, Span open, String sign, Span noticed, String partner) {
         return Diagnostic.error(Code.LP114, source, open, "this `" + sign + "` is never closed")
                 .labelled("opened here")
-                .alsoAt(source, noticed, "`" + partner + "` is missed before this")
+                .alsoAt(source, noticed, "`" + partner + "` is missed here")
                 .help("write `" + partner + "` where what it opened ends");
     }
 

@@ -14,10 +14,8 @@ import org.antlr.v4.runtime.Token;
  */
 final class Brackets {
 
-    /** Deeper than this nobody writes; the parser descends once for each. */
-    private static final int DEEPEST = 200;
-
     private final Problems problems;
+    private final int deepest;
     private final Words words;
     private final List<CommonToken> result;
     private final Deque<Open> open = new ArrayDeque<>();
@@ -26,14 +24,15 @@ final class Brackets {
 
     private int indent;
 
-    private Brackets(Problems problems, Words words) {
+    private Brackets(Problems problems, int deepest, Words words) {
+        this.deepest = deepest;
         this.problems = problems;
         this.words = words;
         this.result = words.room();
     }
 
     /** A bracket that waits for its partner, and how far its line is indented. */
-    private record Open(CommonToken token, int indent) {
+    private record Open(CommonToken token, int indent, boolean isCall) {
         boolean isBrace() {
             return token.getType() == InspectionLexer.LBRACE;
         }
@@ -47,8 +46,9 @@ final class Brackets {
         }
     }
 
-    static Words pair(Problems problems, Words words) {
-        return new Brackets(problems, words).pair();
+    /** Throws {@link BoundedParser.TooDeep} where more than {@code deepest} brackets are open. */
+    static Words pair(Problems problems, int deepest, Words words) {
+        return new Brackets(problems, deepest, words).pair();
     }
 
     private Words pair() {
@@ -68,9 +68,15 @@ final class Brackets {
 
     private void accept(int at, CommonToken word) {
         switch (word.getType()) {
-            case InspectionLexer.LBRACE, InspectionLexer.LPAREN, InspectionLexer.LBRACKET -> open(word);
+            case InspectionLexer.LBRACE, InspectionLexer.LPAREN, InspectionLexer.LBRACKET -> open(at, word);
             case InspectionLexer.RPAREN, InspectionLexer.RBRACKET -> closeInLine(word);
             case InspectionLexer.RBRACE -> closeBlock(at, word);
+            case InspectionLexer.COMMA -> {
+                if (!open.isEmpty() && open.element().isCall()) {
+                    word.setType(InspectionLexer.ARGUMENT_COMMA);
+                }
+                result.add(word);
+            }
             case Token.EOF -> {
                 while (!open.isEmpty()) {
                     closeMissing(word);
@@ -91,14 +97,18 @@ final class Brackets {
         int before = words.type(at - 1);
         return before == InspectionLexer.LPAREN
                 || before == InspectionLexer.LBRACKET
-                || before == InspectionLexer.COMMA;
+                || before == InspectionLexer.COMMA
+                || before == InspectionLexer.ARGUMENT_COMMA;
     }
 
-    private void open(CommonToken word) {
-        if (open.size() == DEEPEST) {
+    private void open(int at, CommonToken word) {
+        if (open.size() == deepest) {
             throw new BoundedParser.TooDeep(Words.span(word));
         }
-        open.push(new Open(word, indent));
+        boolean isCall = word.getType() == InspectionLexer.LPAREN
+                && Keywords.isName(words.type(at - 1))
+                && words.type(at - 2) != InspectionLexer.DEFINE;
+        open.push(new Open(word, indent, isCall));
         result.add(word);
     }
 
@@ -170,14 +180,15 @@ final class Brackets {
     /** Puts the partner where it is missed, before {@code noticed}. */
     private void closeMissing(CommonToken noticed) {
         Open last = open.pop();
-        Span place = Words.span(noticed);
+        CommonToken before = result.get(result.size() - 1);
+        boolean atEnd = noticed.getType() == Token.EOF;
+        int place = atEnd ? before.getStopIndex() + 1 : noticed.getStartIndex();
         problems.add(BracketDiagnostics.neverClosed(
                 problems.source(),
                 Words.span(last.token()),
                 last.token().getText(),
-                new Span(place.start(), place.start()),
+                new Span(place, place),
                 Keywords.written(last.partner())));
-        CommonToken before = result.get(result.size() - 1);
         CommonToken partner = new CommonToken(before);
         partner.setType(last.partner());
         partner.setStartIndex(before.getStopIndex() + 1);

@@ -32,7 +32,7 @@ final class ClauseDiagnostics {
 
     static Diagnostic confidenceWithoutPercent(SourceText source, Expression.Amount amount) {
         return Diagnostic.error(Code.LP128, source, amount.span(), "a confidence is given in per cent")
-                .help("write it with the sign, such as 95 %");
+                .help("write it with the sign, such as 95 %; for a limit write `at least` or `at most`");
     }
 
     static Diagnostic notWhole(SourceText source, Span number, String what) {
@@ -49,6 +49,17 @@ final class ClauseDiagnostics {
         return Diagnostic.error(Code.LP137, source, again, "`" + word + "` is said twice")
                 .alsoAt(source, before, "said here before")
                 .help("keep one of them");
+    }
+
+    static Diagnostic commaBetweenArms(SourceText source, Span comma) {
+        return Diagnostic.error(Code.LP141, source, comma, "no comma stands between the answers of a choice")
+                .help("take it out; several options for one answer begin on a line of their own");
+    }
+
+    static Diagnostic anotherVersion(SourceText source, Span number, String version, String known) {
+        return Diagnostic.error(
+                        Code.LP139, source, number, "this file is written for version " + version + " of the language")
+                .help("this program reads version " + known + "; a later program may read it");
     }
 
     static Diagnostic afterInFor(SourceText source, Span after) {

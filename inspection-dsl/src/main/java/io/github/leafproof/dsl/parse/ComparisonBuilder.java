@@ -27,15 +27,16 @@ final class ComparisonBuilder {
         if (comparings.isEmpty()) {
             return left;
         }
+        InspectionParser.ComparingContext comparing = need(comparings.get(0));
+        Span span = SmallThings.span(need(comparison.value())).to(SmallThings.span(comparing));
+        Expression first = need(comparing.accept(new Comparing(left, span)));
         if (comparings.size() > 1) {
             things.report(ClauseDiagnostics.chainedComparison(
                     things.source(),
                     SmallThings.span(comparings.get(0)),
                     Words.span(comparings.get(1).getStart())));
         }
-        InspectionParser.ComparingContext comparing = need(comparings.get(0));
-        Span span = SmallThings.span(need(comparison.value())).to(SmallThings.span(comparing));
-        return need(comparing.accept(new Comparing(left, span)));
+        return first;
     }
 
     private static Expression need(@Nullable Expression built) {
@@ -60,17 +61,18 @@ final class ComparisonBuilder {
         }
 
         @Override
-        public Expression visitAtLeast(InspectionParser.AtLeastContext context) {
-            return compared(Relation.AT_LEAST, context.value(), context.tolerate());
+        public Expression visitAtLimit(InspectionParser.AtLimitContext context) {
+            return compared(
+                    context.LEAST() == null ? Relation.AT_MOST : Relation.AT_LEAST,
+                    context.value(),
+                    context.tolerate());
         }
 
         @Override
-        public Expression visitAtMost(InspectionParser.AtMostContext context) {
-            return compared(Relation.AT_MOST, context.value(), context.tolerate());
-        }
-
-        @Override
-        public Expression visitIsValue(InspectionParser.IsValueContext context) {
+        public Expression visitIs(InspectionParser.IsContext context) {
+            if (!context.option().isEmpty()) {
+                return new Expression.OneOf(left, things.options(context.option()), span);
+            }
             return compared(context.NOT() == null ? Relation.IS : Relation.IS_NOT, context.value(), null);
         }
 
@@ -103,11 +105,6 @@ final class ComparisonBuilder {
                     expressions.value(context.value(1)),
                     tolerated(context.tolerate()),
                     span);
-        }
-
-        @Override
-        public Expression visitIsOneOf(InspectionParser.IsOneOfContext context) {
-            return new Expression.OneOf(left, things.options(context.option()), span);
         }
 
         @Override

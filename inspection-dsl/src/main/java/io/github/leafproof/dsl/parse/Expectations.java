@@ -34,6 +34,7 @@ final class Expectations {
             IntervalSet.of(org.antlr.v4.runtime.Token.EOF),
             new IntervalSet(
                     InspectionLexer.COMMA,
+                    InspectionLexer.ARGUMENT_COMMA,
                     InspectionLexer.RBRACE,
                     InspectionLexer.LBRACKET,
                     InspectionLexer.FULL_STOP,
@@ -51,10 +52,13 @@ final class Expectations {
      */
     static List<String> of(IntervalSet expected, int rule) {
         if (rule == InspectionParser.RULE_type) {
-            return List.of("a type, such as length, number or yes/no");
+            return List.of("a type (length, number, yes/no \u2026)");
         }
         if (rule == InspectionParser.RULE_gaugeKind) {
             return List.of("leaf set", "pin set", "reading of a dimension", "counter");
+        }
+        if (rule == InspectionParser.RULE_entered) {
+            return List.of("what is entered (21 degC, yes, passes \"0.05\" \u2026)");
         }
         List<String> names = new ArrayList<>();
         IntervalSet rest = new IntervalSet(expected);
@@ -74,8 +78,8 @@ final class Expectations {
         }
         IntervalSet definite = without(rest, FURTHER);
         definite.toList().forEach(type -> names.add(named(type)));
-        if (names.isEmpty() && rest.size() == 1) {
-            names.add(named(rest.getMinElement()));
+        if (names.isEmpty() && rest.size() <= MOST) {
+            rest.toList().forEach(type -> names.add(named(type)));
         }
         return names.size() > MOST ? List.of() : List.copyOf(names);
     }

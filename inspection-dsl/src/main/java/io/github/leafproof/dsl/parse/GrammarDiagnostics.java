@@ -5,9 +5,17 @@ import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 
 /** What is said where words come in an order that means nothing. */
 final class GrammarDiagnostics {
+
+    private static final Set<String> COMPARE = Set.of(
+            "above", "atleast", "atmost", "below", "equal", "equals", "exceeds", "greater", "larger", "less", "more",
+            "over", "smaller", "under");
+    private static final String HOW_TO_COMPARE =
+            "values are compared with `at least`, `at most`, `between \u2026 and \u2026`, `within \u2026 of \u2026` or `is`";
 
     private GrammarDiagnostics() {}
 
@@ -21,21 +29,41 @@ final class GrammarDiagnostics {
 
     static Diagnostic unexpected(SourceText source, Span place, String found, List<String> hopes) {
         String what = found.isEmpty() ? "the end of the text" : "`" + found + "`";
-        return Diagnostic.error(
+        Diagnostic unexpected = Diagnostic.error(
                 Code.LP121,
                 source,
                 place,
                 hopes.isEmpty()
                         ? what + " does not belong here"
                         : what + " stands where " + Expectations.either(hopes) + " should");
+        return isCompareWord(found) ? unexpected.help(HOW_TO_COMPARE) : unexpected;
+    }
+
+    static Diagnostic isTooMuch(SourceText source, Span is, boolean negated, String comparison) {
+        return negated
+                ? Diagnostic.error(Code.LP140, source, is, "`is not` cannot stand before `" + comparison + "`")
+                        .help("write `not` before the whole comparison: not x " + comparison + " \u2026")
+                : Diagnostic.error(Code.LP140, source, is, "no `is` is needed before `" + comparison + "`")
+                        .help("take it out");
+    }
+
+    static Diagnostic unjoined(SourceText source, Span place, String found, String before) {
+        Diagnostic unjoined =
+                Diagnostic.error(Code.LP121, source, place, "nothing joins `" + found + "` to what stands before it");
+        return isCompareWord(found) || isCompareWord(before) ? unjoined.help(HOW_TO_COMPARE) : unjoined;
+    }
+
+    private static boolean isCompareWord(String word) {
+        return COMPARE.contains(word.toLowerCase(Locale.ROOT));
     }
 
     static Diagnostic stray(SourceText source, Span place, String found, String block, List<String> keywords) {
-        Diagnostic stray =
-                Diagnostic.error(Code.LP121, source, place, "`" + found + "` does not belong here, inside " + block);
-        return keywords.isEmpty()
-                ? stray
-                : stray.help("each part of " + block + " begins with one of: " + String.join(", ", keywords));
+        Diagnostic stray = Diagnostic.error(Code.LP121, source, place, "`" + found + "` does not belong here");
+        if (keywords.isEmpty()) {
+            return stray;
+        }
+        String begins = keywords.size() > 8 ? "a word such as observe, check or let" : Expectations.either(keywords);
+        return stray.help("what stands in " + block + " begins with " + begins);
     }
 
     static Diagnostic reservedWord(SourceText source, Span place, String word) {

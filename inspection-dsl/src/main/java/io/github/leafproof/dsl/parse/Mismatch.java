@@ -5,6 +5,7 @@ import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.antlr.v4.runtime.NoViableAltException;
 import org.antlr.v4.runtime.Parser;
 import org.antlr.v4.runtime.RecognitionException;
@@ -15,6 +16,15 @@ import org.antlr.v4.runtime.misc.IntervalSet;
 
 /** Says in the reader's words what is wrong where the text does not follow the grammar. */
 final class Mismatch {
+
+    private static final IntervalSet COMPARE = new IntervalSet(
+            InspectionLexer.AT,
+            InspectionLexer.BETWEEN,
+            InspectionLexer.WITHIN,
+            InspectionLexer.NOT_MORE,
+            InspectionLexer.NOT_LESS,
+            InspectionLexer.LESS,
+            InspectionLexer.GREATER);
 
     private final SourceText source;
     private final Words words;
@@ -35,31 +45,77 @@ final class Mismatch {
             if (meant.isPresent()) {
                 return GrammarDiagnostics.misspelt(source, place, found.getText(), meant.get());
             }
-            if (parser.getContext().getRuleIndex() == InspectionParser.RULE_hole) {
+            if (parser.getContext().getRuleIndex() == InspectionParser.RULE_hole
+                    && words.type(at - 1) != InspectionLexer.COMMA) {
                 return GrammarDiagnostics.unitWithoutIn(source, place, found.getText());
             }
+        }
+        if (COMPARE.contains(found.getType())) {
+            int is = words.type(at - 1) == InspectionLexer.NOT ? at - 2 : at - 1;
+            if (words.type(is) == InspectionLexer.IS) {
+                Span span = words.span(is).to(words.span(at - 1));
+                return GrammarDiagnostics.isTooMuch(source, span, is < at - 1, phrase(at));
+            }
+        }
+        if (isKeywordForValue(at)) {
+            return GrammarDiagnostics.reservedWord(source, place, found.getText());
         }
         boolean nothingThere = !words.isOnSameLine(at) || found.getType() == InspectionLexer.RBRACE;
         if (nothingThere && at > 0 && !hopes.isEmpty()) {
             Span before = words.span(at - 1);
-            return GrammarDiagnostics.missing(
-                    source, new Span(before.end(), before.end()), words.letters(at - 1), hopes);
+            return GrammarDiagnostics.missing(source, new Span(before.end(), before.end()), phrase(at - 1), hopes);
         }
         return GrammarDiagnostics.unexpected(source, place, shown(found), hopes);
     }
 
+    /** Whether a value should stand here, and a word of the language is used as if it were the name of one. */
+    boolean isKeywordForValue(int at) {
+        boolean goesOn = Keywords.OPERATORS.contains(words.type(at + 1))
+                || words.type(at + 1) == InspectionLexer.RPAREN
+                || words.type(at + 1) == InspectionLexer.COMMA
+                || words.type(at + 1) == InspectionLexer.ARGUMENT_COMMA;
+        return Keywords.NEVER_INSIDE.contains(words.type(at)) && words.isOnSameLine(at) && goesOn;
+    }
+
+    /** The words of a comparison together: {@code at most}. */
+    private String phrase(int at) {
+        if (words.type(at) == InspectionLexer.LEAST || words.type(at) == InspectionLexer.MOST) {
+            return words.letters(at - 1) + " " + words.letters(at);
+        }
+        boolean limit = words.type(at) == InspectionLexer.AT && words.isOnSameLine(at + 1);
+        return limit ? words.letters(at) + " " + words.letters(at + 1) : words.letters(at);
+    }
+
     /** A word that cannot begin a part of this block. */
-    Diagnostic stray(int rule, Token found) {
+    Diagnostic stray(int rule, int at) {
+        Token found = words.get(at);
+        Span place = Words.span(found);
         String block = Blocks.named(rule);
         if (Keywords.ITEMS.contains(found.getType())) {
-            return GrammarDiagnostics.declarationInside(source, Words.span(found), found.getText(), block);
+            return GrammarDiagnostics.declarationInside(source, place, found.getText(), block);
         }
         Optional<String> home = Blocks.home(found.getType());
         if (home.isPresent() && (rule == InspectionParser.RULE_file || rule == InspectionParser.RULE_block)) {
-            return GrammarDiagnostics.clauseOutside(source, Words.span(found), found.getText(), home.get());
+            return GrammarDiagnostics.clauseOutside(source, place, found.getText(), home.get());
+        }
+        if (words.isOnSameLine(at) && words.type(at - 1) != InspectionLexer.LBRACE) {
+            return misspelt(rule, at)
+                    .or(() -> misspelt(rule, at - 1))
+                    .orElseGet(() -> GrammarDiagnostics.unjoined(source, place, shown(found), words.letters(at - 1)));
         }
         return GrammarDiagnostics.stray(
-                source, Words.span(found), shown(found), block, List.copyOf(Keywords.written(Blocks.keywords(rule))));
+                source, place, shown(found), block, List.copyOf(Keywords.written(Blocks.keywords(rule))));
+    }
+
+    /** A word within a line that is nearly one that could go on here. */
+    private Optional<Diagnostic> misspelt(int rule, int at) {
+        if (words.type(at) != InspectionLexer.NAME) {
+            return Optional.empty();
+        }
+        String word = words.letters(at);
+        Set<String> keywords = Keywords.written(Keywords.all(Keywords.OPERATORS, Blocks.keywords(rule)));
+        return NearWord.of(word, keywords)
+                .map(meant -> GrammarDiagnostics.misspelt(source, words.span(at), word, meant));
     }
 
     private static IntervalSet expected(Parser parser, RecognitionException e) {

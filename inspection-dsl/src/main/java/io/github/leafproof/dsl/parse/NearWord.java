@@ -2,6 +2,7 @@ package io.github.leafproof.dsl.parse;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The keyword that a word was probably meant to be. */
@@ -9,12 +10,30 @@ final class NearWord {
 
     private NearWord() {}
 
-    /** The nearest by letters left out, added, changed or swapped; none where more than a third would differ. */
+    /**
+     * The nearest by letters left out, added, changed or swapped; none where more than a third would differ. Of short
+     * words, which are soon near to anything, only the case or the order of letters may differ.
+     */
     static Optional<String> of(String word, Collection<String> keywords) {
+        String lower = word.toLowerCase(Locale.ROOT);
         return keywords.stream()
-                .filter(keyword -> distance(word, keyword) <= Math.max(1, keyword.length() / 3) && keyword.length() > 2)
-                .min(Comparator.<String>comparingInt(keyword -> distance(word, keyword))
+                .filter(keyword -> isNear(lower, keyword))
+                .min(Comparator.<String>comparingInt(keyword -> distance(lower, keyword))
                         .thenComparing(Comparator.naturalOrder()));
+    }
+
+    private static boolean isNear(String word, String keyword) {
+        if (keyword.length() <= 3) {
+            return sorted(word).equals(sorted(keyword));
+        }
+        return distance(word, keyword) <= keyword.length() / 3;
+    }
+
+    private static String sorted(String word) {
+        return word.chars()
+                .sorted()
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
     }
 
     private static int distance(String one, String other) {

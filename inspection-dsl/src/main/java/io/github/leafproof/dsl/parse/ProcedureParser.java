@@ -15,6 +15,12 @@ import org.antlr.v4.runtime.Token;
 /** Reads a procedure: its text goes in, its tree and all that is wrong with the text come out. */
 public final class ProcedureParser {
 
+    private static final String VERSION = "1";
+    /** How deep brackets may nest, a number that nobody needs and Java's stack can bear. */
+    private static final int DEEPEST = 200;
+    /** The same within the braces of a text, which may hold further texts. */
+    private static final int DEEPEST_IN_HOLE = 20;
+
     private final Problems problems;
 
     private ProcedureParser(Problems problems) {
@@ -24,6 +30,10 @@ public final class ProcedureParser {
     /** The procedure a text holds. Never throws, whatever the text. */
     public static Parsed parse(SourceText source) {
         Problems problems = new Problems(source);
+        if (source.text().length() > SourceReading.LARGEST) {
+            problems.add(BoundDiagnostics.tooLarge(source, SourceReading.LARGEST_MEBIBYTES));
+            return new Parsed(new ProcedureText(source, List.of()), problems.inOrder());
+        }
         List<Declaration> declarations = new ProcedureParser(problems).declarations();
         return new Parsed(new ProcedureText(source, declarations), problems.inOrder());
     }
@@ -35,9 +45,13 @@ public final class ProcedureParser {
 
     private List<Declaration> declarations() {
         try {
-            Words words = words(0, problems.source().text().length());
+            Words words = words(0, problems.source().text().length(), DEEPEST);
+            if (isForAnotherVersion(words)) {
+                // What that version says differently would only be taken for mistakes.
+                return List.of();
+            }
             return new DeclarationBuilder(problems)
-                    .declarations(parser(words).file().item());
+                    .declarations(parser(words, DEEPEST).file().item());
         } catch (BoundedParser.TooDeep tooDeep) {
             problems.add(BoundDiagnostics.tooDeep(problems.source(), tooDeep.place()));
             return List.of();
@@ -46,8 +60,8 @@ public final class ProcedureParser {
 
     private Optional<Text.Hole> hole(Span braces, int depth) {
         try {
-            Words words = words(braces.start() + 1, braces.end() - 1);
-            return Optional.of(hole(parser(words).hole(), braces, depth));
+            Words words = words(braces.start() + 1, braces.end() - 1, DEEPEST_IN_HOLE);
+            return Optional.of(hole(parser(words, DEEPEST_IN_HOLE).hole(), braces, depth));
         } catch (BoundedParser.TooDeep tooDeep) {
             problems.add(BoundDiagnostics.tooDeep(problems.source(), tooDeep.place()));
             return Optional.empty();
@@ -73,14 +87,25 @@ public final class ProcedureParser {
         return digits;
     }
 
-    private Words words(int start, int end) {
-        Words raw = WordReading.read(problems, start, end);
-        return Brackets.pair(problems, UnitWords.join(Numerals.join(problems, raw)));
+    private boolean isForAnotherVersion(Words words) {
+        boolean says = words.type(0) == InspectionLexer.LANGUAGE && words.type(1) == InspectionLexer.NUMBER;
+        if (!says || words.letters(1).equals(VERSION)) {
+            return false;
+        }
+        problems.clear();
+        problems.add(ClauseDiagnostics.anotherVersion(problems.source(), words.span(1), words.letters(1), VERSION));
+        return true;
     }
 
-    private InspectionParser parser(Words words) {
+    private Words words(int start, int end, int nesting) {
+        Words raw = WordReading.read(problems, start, end);
+        return Brackets.pair(problems, nesting, UnitWords.join(problems, Numerals.join(problems, raw)));
+    }
+
+    private InspectionParser parser(Words words, int nesting) {
         InspectionParser parser = new InspectionParser(new CommonTokenStream(new ListTokenSource(words.list())));
         parser.removeErrorListeners();
+        parser.allowNesting(nesting);
         parser.setErrorHandler(new Slips(problems, words));
         return parser;
     }

@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
 /** The rule that releases the engine, holds it or rejects it. */
 final class ReleaseBuilder {
 
+    private static final int LONGEST = 1_000;
+
     private final SmallThings things;
 
     ReleaseBuilder(SmallThings things) {
@@ -47,6 +49,11 @@ final class ReleaseBuilder {
     }
 
     private <C extends ParserRuleContext> Condition joined(List<C> parts, Function<C, Condition> build, boolean and) {
+        if (parts.size() > LONGEST) {
+            things.report(
+                    BoundDiagnostics.chainTooLong(things.source(), span(parts.get(0)), parts.size() - 1, LONGEST));
+            throw new Unfinished();
+        }
         Condition result = build.apply(parts.get(0));
         for (C part : parts.subList(1, parts.size())) {
             Condition next = build.apply(part);

@@ -13,12 +13,43 @@ final class SignDiagnostics {
 
     static Diagnostic unknown(SourceText source, Span sign) {
         int character = source.text().codePointAt(sign.start());
-        boolean visible = character > ' ' && !Character.isISOControl(character) && Character.isDefined(character);
+        boolean visible = switch (Character.getType(character)) {
+            case Character.CONTROL,
+                    Character.FORMAT,
+                    Character.PRIVATE_USE,
+                    Character.SURROGATE,
+                    Character.UNASSIGNED,
+                    Character.SPACE_SEPARATOR,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR -> false;
+            default -> true;
+        };
         String shown = visible
                 ? "`" + Character.toString(character) + "`"
                 : String.format(Locale.ROOT, "the invisible character U+%04X", character);
         return Diagnostic.error(Code.LP106, source, sign, shown + " means nothing here")
                 .help("take it out, or put it in quotes if it belongs to a text");
+    }
+
+    static Diagnostic foreign(SourceText source, Span sign, String written) {
+        String meant = switch (written) {
+            case "&&" -> "and";
+            case "||" -> "or";
+            case "**" -> "^";
+            case "=<" -> "at most";
+            case "=>" -> "at least";
+            case "==" -> "is";
+            case ":=" -> "=";
+            default -> "is not";
+        };
+        return Diagnostic.error(Code.LP117, source, sign, "`" + written + "` is the sign of another language")
+                .help("write `" + meant + "`");
+    }
+
+    static Diagnostic foreignComment(SourceText source, Span comment) {
+        return Diagnostic.error(
+                        Code.LP126, source, new Span(comment.start(), comment.start() + 1), "not the sign of a comment")
+                .help("begin a comment with // on each of its lines");
     }
 
     static Diagnostic semicolon(SourceText source, Span sign) {
@@ -32,8 +63,12 @@ final class SignDiagnostics {
     }
 
     static Diagnostic decimalComma(SourceText source, Span number, String meant) {
+        boolean thousands = meant.matches("[1-9][0-9]{0,2}[.][0-9]{3}");
+        String remedy = thousands
+                ? "write " + meant + ", or " + meant.replace(".", "") + " if thousands are meant"
+                : "write " + meant;
         return Diagnostic.error(Code.LP111, source, number, "a decimal comma")
-                .help("write " + meant + "; between two values write a blank after the comma");
+                .help(remedy + "; between two values write a blank after the comma");
     }
 
     static Diagnostic noughtMissing(SourceText source, Span number, String meant) {

@@ -3,7 +3,9 @@ package io.github.leafproof.dsl.parse;
 import io.github.leafproof.dsl.source.Span;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.DefaultErrorStrategy;
 import org.antlr.v4.runtime.InputMismatchException;
@@ -15,6 +17,7 @@ import org.antlr.v4.runtime.atn.ATNState;
 import org.antlr.v4.runtime.atn.StarLoopEntryState;
 import org.antlr.v4.runtime.atn.StarLoopbackState;
 import org.antlr.v4.runtime.misc.IntervalSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the parser does where the text does not follow the grammar. It says so once, and goes on at the next clause or
@@ -27,6 +30,10 @@ final class Slips extends DefaultErrorStrategy {
     private final Words words;
     private final int[] partners;
     private final Mismatch mismatch;
+    /** Where the parser last gave up, and in which states: twice in the same one, and it would do so for ever. */
+    private final Set<Integer> stumbledIn = new HashSet<>();
+
+    private @Nullable Token lastStumble;
 
     Slips(Problems problems, Words words) {
         this.problems = problems;
@@ -62,7 +69,15 @@ final class Slips extends DefaultErrorStrategy {
     @Override
     public void recover(Parser parser, RecognitionException e) {
         ParserRuleContext context = parser.getContext();
-        if (Blocks.isPart(context.getRuleIndex()) && parser.getCurrentToken() == context.getStart()) {
+        Token here = parser.getCurrentToken();
+        boolean nothingRead = here == context.getStart() && Blocks.isPart(context.getRuleIndex());
+        boolean again = here == lastStumble && !stumbledIn.add(parser.getState());
+        if (here != lastStumble) {
+            lastStumble = here;
+            stumbledIn.clear();
+            stumbledIn.add(parser.getState());
+        }
+        if ((nothingRead || again || mismatch.isKeywordForValue(here.getTokenIndex())) && here.getType() != Token.EOF) {
             parser.consume();
         }
     }
@@ -77,8 +92,8 @@ final class Slips extends DefaultErrorStrategy {
             }
             return parser.consume();
         }
-        int brace = braceOnThisLine(found);
-        if (expected.contains(InspectionLexer.LBRACE) && expected.size() == 1 && brace >= 0) {
+        int brace = expected.equals(IntervalSet.of(InspectionLexer.LBRACE)) ? braceOnThisLine(found) : -1;
+        if (brace >= 0) {
             reportError(parser, new InputMismatchException(parser));
             parser.getInputStream().seek(brace);
             return parser.match(InspectionLexer.LBRACE);
@@ -87,12 +102,20 @@ final class Slips extends DefaultErrorStrategy {
     }
 
     private boolean isKeywordForName(Token found) {
-        return Keywords.RESERVED.contains(found.getType()) && words.isOnSameLine(found.getTokenIndex());
+        int at = found.getTokenIndex();
+        boolean ofALoop = words.type(at) == InspectionLexer.IN
+                && words.type(at - 1) == InspectionLexer.FOR
+                && words.type(at + 1) != InspectionLexer.IN;
+        return Keywords.RESERVED.contains(words.type(at))
+                && words.type(at) != InspectionLexer.OTHERWISE
+                && words.isOnSameLine(at)
+                && !ofALoop;
     }
 
     private int braceOnThisLine(Token found) {
         int at = found.getTokenIndex();
-        while (words.isOnSameLine(at) && words.type(at) != InspectionLexer.RBRACE) {
+        int furthest = at + 20;
+        while (at < furthest && words.isOnSameLine(at) && words.type(at) != InspectionLexer.RBRACE) {
             if (words.type(at) == InspectionLexer.LBRACE) {
                 return at;
             }
@@ -106,6 +129,13 @@ final class Slips extends DefaultErrorStrategy {
     public void sync(Parser parser) {
         ATNState state = parser.getInterpreter().atn.states.get(parser.getState());
         boolean loop = state instanceof StarLoopEntryState || state instanceof StarLoopbackState;
+        if (loop && state.ruleIndex == InspectionParser.RULE_typeWords) {
+            // A type is words of any number, so the misspelt beginning of the next line would be one more.
+            respell(
+                    InspectionParser.RULE_observeClauses,
+                    parser.getCurrentToken().getTokenIndex());
+            return;
+        }
         if (!loop || !Blocks.isBlock(state.ruleIndex)) {
             return;
         }
@@ -116,7 +146,12 @@ final class Slips extends DefaultErrorStrategy {
             if (respell(rule, at)) {
                 return;
             }
-            problems.add(mismatch.stray(rule, words.get(at)));
+            if (rule == InspectionParser.RULE_arms && words.type(at) == InspectionLexer.COMMA) {
+                problems.add(ClauseDiagnostics.commaBetweenArms(problems.source(), words.span(at)));
+                parser.consume();
+                return;
+            }
+            problems.add(mismatch.stray(rule, at));
             beginErrorCondition(parser);
             skipping = true;
             at = partners[at] + 1;
@@ -131,11 +166,11 @@ final class Slips extends DefaultErrorStrategy {
 
     /** A word at the beginning of a line that is nearly a keyword of this block is taken for it. */
     private boolean respell(int rule, int at) {
-        if (words.type(at) != InspectionLexer.NAME || words.isOnSameLine(at)) {
+        if (words.type(at) != InspectionLexer.NAME || words.isOnSameLine(at) || problems.areMany()) {
             return false;
         }
         CommonToken word = words.get(at);
-        Optional<String> meant = NearWord.of(word.getText(), Keywords.written(Blocks.keywords(rule)));
+        Optional<String> meant = NearWord.of(word.getText(), Keywords.written(Blocks.nextKeywords(rule)));
         meant.ifPresent(keyword -> {
             Span span = Words.span(word);
             problems.add(GrammarDiagnostics.misspelt(problems.source(), span, word.getText(), keyword));

@@ -49,7 +49,10 @@ final class StepBuilder {
             return new Step.ExpectRelease(things.name(release.name()), span(release));
         }
         InspectionParser.ExpectCheckContext check = (InspectionParser.ExpectCheckContext) context;
-        return new Step.ExpectCheck(things.target(check.target()), things.name(check.name()), span(check));
+        return new Step.ExpectCheck(
+                things.target(check.target()),
+                SmallThings.name(need(check.word()).getStart()),
+                span(check));
     }
 
     private Step entry(InspectionParser.EntryContext context) {

@@ -10,18 +10,20 @@ import org.antlr.v4.runtime.CommonToken;
  */
 final class UnitWords {
 
+    private final Problems problems;
     private final Words words;
     private final List<CommonToken> result;
     private final StringBuilder unit = new StringBuilder();
     private int at;
 
-    private UnitWords(Words words) {
+    private UnitWords(Problems problems, Words words) {
+        this.problems = problems;
         this.words = words;
         this.result = words.room();
     }
 
-    static Words join(Words words) {
-        return new UnitWords(words).join();
+    static Words join(Problems problems, Words words) {
+        return new UnitWords(problems, words).join();
     }
 
     private Words join() {
@@ -52,6 +54,10 @@ final class UnitWords {
             readWord();
         }
         result.add(Words.joined(first, words.get(at - 1), InspectionLexer.UNIT, unit.toString()));
+        if (words.type(at) == InspectionLexer.FULL_STOP && words.isGlued(at)) {
+            problems.add(SignDiagnostics.stopBehindUnit(problems.source(), words.span(at), unit.toString()));
+            at++;
+        }
     }
 
     private void readWord() {
@@ -96,20 +102,14 @@ final class UnitWords {
         return words.type(index + 1) == InspectionLexer.IN || !isUnitWord(index + 1);
     }
 
-    /** Whether the word is the next arm of a choice, {@code plastic: …}, or is called, indexed or pointed from. */
+    /**
+     * Whether the word is the next arm of a choice, {@code plastic: …}, or is called, indexed or pointed from. A word
+     * before a comma is a unit: of an arm for several options, the first option stands on a new line.
+     */
     private boolean beginsSomethingElse(int index) {
-        int next = index + 1;
-        while (words.type(next) == InspectionLexer.COMMA && isOption(next + 1)) {
-            next += 2;
-        }
-        return switch (words.type(next)) {
-            case InspectionLexer.COLON -> true;
-            case InspectionLexer.LPAREN, InspectionLexer.LBRACKET, InspectionLexer.ARROW -> next == index + 1;
+        return switch (words.type(index + 1)) {
+            case InspectionLexer.COLON, InspectionLexer.LPAREN, InspectionLexer.LBRACKET, InspectionLexer.ARROW -> true;
             default -> false;
         };
-    }
-
-    private boolean isOption(int index) {
-        return words.type(index) == InspectionLexer.NAME || words.type(index) == InspectionLexer.STRING;
     }
 }

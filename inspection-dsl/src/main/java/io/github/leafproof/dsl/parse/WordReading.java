@@ -12,6 +12,7 @@ final class WordReading {
     private final Problems problems;
     private final InspectionLexer lexer;
     private final List<CommonToken> words = new ArrayList<>();
+    private int lastUnknownEnd = -1;
 
     private WordReading(Problems problems, int start, int end) {
         this.problems = problems;
@@ -43,7 +44,14 @@ final class WordReading {
         switch (token.getType()) {
             case InspectionLexer.UNKNOWN -> unknown(span);
             case InspectionLexer.SEMICOLON -> problems.add(SignDiagnostics.semicolon(problems.source(), span));
-            case InspectionLexer.PLUS_MINUS -> problems.add(SignDiagnostics.plusMinus(problems.source(), span));
+            case InspectionLexer.FOREIGN_COMMENT ->
+                problems.add(SignDiagnostics.foreignComment(problems.source(), span));
+            case InspectionLexer.FOREIGN -> foreign(token, span);
+            case InspectionLexer.PLUS_MINUS -> {
+                problems.add(SignDiagnostics.plusMinus(problems.source(), span));
+                token.setType(InspectionLexer.PLUS);
+                words.add(token);
+            }
             case InspectionLexer.UNCLOSED_STRING -> {
                 problems.add(TextDiagnostics.quoteMissing(problems.source(), span));
                 words.add(token);
@@ -56,7 +64,20 @@ final class WordReading {
         }
     }
 
-    private int lastUnknownEnd = -1;
+    /** What other languages write so is plain enough to be read on with. */
+    private void foreign(CommonToken token, Span span) {
+        int meant = switch (token.getText()) {
+            case "&&" -> InspectionLexer.AND;
+            case "||" -> InspectionLexer.OR;
+            case "**" -> InspectionLexer.TO_THE;
+            case "=<" -> InspectionLexer.NOT_MORE;
+            case "=>" -> InspectionLexer.NOT_LESS;
+            default -> InspectionLexer.EQUALS;
+        };
+        problems.add(SignDiagnostics.foreign(problems.source(), span, token.getText()));
+        token.setType(meant);
+        words.add(token);
+    }
 
     /** A run of unknown signs is one mistake. */
     private void unknown(Span span) {
