@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.parse;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.antlr.v4.runtime.misc.IntervalSet;
 
 /** What could stand at a place, by the names people give it. Whatever may but need not follow there is left out. */
@@ -113,10 +112,5 @@ final class Expectations {
     static String either(List<String> names) {
         int last = names.size() - 1;
         return last < 1 ? String.join("", names) : String.join(", ", names.subList(0, last)) + " or " + names.get(last);
-    }
-
-    /** All of some words, in quotes and with commas. */
-    static String list(Set<String> words) {
-        return String.join(", ", words);
     }
 }

@@ -3,16 +3,22 @@ package io.github.leafproof.dsl.parse;
 import static io.github.leafproof.dsl.parse.SmallThings.need;
 import static io.github.leafproof.dsl.parse.SmallThings.span;
 
+import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Declaration.Entered;
 import io.github.leafproof.dsl.syntax.Declaration.Step;
 import io.github.leafproof.dsl.syntax.Expression;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The steps of a rehearsal. A line with commas gives several. */
 final class StepBuilder {
+
+    /** Written alone they are no option: the leaf is missing. An option of such a name stands in quotes. */
+    private static final Set<Integer> TRIALS =
+            Set.of(InspectionLexer.PASSES, InspectionLexer.REFUSES, InspectionLexer.DRAGS);
 
     private final SmallThings things;
 
@@ -77,6 +83,12 @@ final class StepBuilder {
         }
         if (entered instanceof InspectionParser.EnteredTextContext text) {
             return new Entered.Quoted(things.text(text.text()), span(text));
+        }
+        if (TRIALS.contains(entered.getStart().getType())) {
+            int end = span(entered).end();
+            things.report(GrammarDiagnostics.missing(
+                    things.source(), new Span(end, end), entered.getText(), List.of("the leaf, in quotes,")));
+            throw new Unfinished();
         }
         return new Entered.Word(entered.getText(), span(entered));
     }
