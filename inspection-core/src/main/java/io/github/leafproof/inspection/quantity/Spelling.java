@@ -11,7 +11,7 @@ public final class Spelling {
 
     /**
      * The known word nearest to what was written: the same letters in another case, else the fewest letters changed, added,
-     * left out or swapped. Empty when no word is near enough to be worth suggesting (about one letter in three wrong).
+     * left out or swapped; of equals the one that begins alike, since first letters are seldom wrong. Empty when no word is near enough to be worth suggesting (about one letter in three wrong).
      */
     public static Optional<String> nearest(String written, Collection<String> known) {
         Optional<String> otherCase = known.stream()
@@ -27,6 +27,7 @@ public final class Spelling {
                 .filter(word -> shareSomething(word, written))
                 .filter(word -> distance(word, written) <= allowed)
                 .min(Comparator.comparingInt((String word) -> distance(word, written))
+                        .thenComparing(word -> !word.startsWith(written.substring(0, 1)))
                         .thenComparing(Comparator.naturalOrder()));
     }
 

@@ -60,6 +60,6 @@ public record DecisionRule(double confidence) {
 
     /** The rule in words. */
     public String words() {
-        return confidence == 0.5 ? "simple acceptance" : "at " + Display.percent(confidence) + " confidence";
+        return confidence == 0.5 ? "by simple acceptance" : "at " + Display.percent(confidence) + " confidence";
     }
 }

@@ -164,7 +164,7 @@ class DecisionRuleTest {
     void the_rule_says_itself_in_words() {
         assertThat(USUAL.words()).isEqualTo("at 95 % confidence");
         assertThat(DecisionRule.guarded(0.999).words()).isEqualTo("at 99.9 % confidence");
-        assertThat(DecisionRule.simpleAcceptance().words()).isEqualTo("simple acceptance");
+        assertThat(DecisionRule.simpleAcceptance().words()).isEqualTo("by simple acceptance");
     }
 
     @ParameterizedTest

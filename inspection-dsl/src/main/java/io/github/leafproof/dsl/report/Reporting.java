@@ -67,7 +67,19 @@ public final class Reporting {
                 checks,
                 new NextSteps(judgement, cautions, checks).steps(),
                 List.copyOf(general),
-                GaugeNotes.of(judgement));
+                notes());
+    }
+
+    /** How sure is sure enough, and what to know of the gauges. */
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>(List.of("decided " + graph.rule().words()));
+        judgement.verdicts().stream()
+                .map(Verdict::check)
+                .filter(check -> !check.rule().equals(graph.rule()))
+                .forEach(check ->
+                        notes.add(check.title() + ": decided " + check.rule().words()));
+        notes.addAll(GaugeNotes.of(judgement));
+        return notes;
     }
 
     private static Report.Engine engine(Evidence.Files files) {
