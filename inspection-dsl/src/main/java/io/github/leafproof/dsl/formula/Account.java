@@ -13,6 +13,8 @@ public final class Account {
     private final List<String> values = new ArrayList<>();
     private final List<String> reasons = new ArrayList<>();
 
+    private Account() {}
+
     /** The account of a condition in a frame. */
     public static Account of(Formula condition, Frame frame) {
         Account account = new Account();
