@@ -185,7 +185,7 @@ final class Arithmetic {
         List<Dimension> dimensions = arguments.stream()
                 .map(argument -> argument.type().inArithmetic().orElseThrow())
                 .toList();
-        Optional<Dimension> result = function.dimension(dimensions);
+        Optional<Dimension> result = function.dimensions().of(dimensions);
         if (result.isEmpty()) {
             List<String> words = dimensions.stream().map(Dimension::words).toList();
             problems.add(TypeDiagnostics.functionDimensions(source, call.span(), function.word(), words));
