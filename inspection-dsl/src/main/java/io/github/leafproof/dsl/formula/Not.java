@@ -32,7 +32,7 @@ public record Not(Formula part) implements Formula {
 
     @Override
     public void account(Frame frame, Account account) {
-        account.requires(words());
+        account.requires(part instanceof Slot ? part.words() + " is no" : words());
         part.parts().forEach(each -> account.measures(each, frame));
         account.measures(part, frame);
     }

@@ -20,4 +20,11 @@ public record Slot(int number, String words) implements Formula {
     public void slots(IntConsumer reader) {
         reader.accept(number);
     }
+
+    /** On its own in a requirement stands only what is yes or no. */
+    @Override
+    public void account(Frame frame, Account account) {
+        account.requires(words + " is yes");
+        account.measures(this, frame);
+    }
 }
