@@ -3,13 +3,18 @@ package io.github.leafproof.dsl.graph;
 import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.inspection.verdict.DecisionRule;
 import io.github.leafproof.inspection.verdict.ReleaseRule;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Collections;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,12 +26,14 @@ public final class CheckGraph {
     private final Identity identity;
     private final Parts parts;
     private final Map<String, Node> byName;
+    private final Map<Integer, Node> bySlot;
     private final List<Integer> checkOrder;
 
     CheckGraph(Identity identity, Parts parts) {
         this.identity = identity;
         this.parts = parts;
         this.byName = index(parts);
+        this.bySlot = indexBySlot(parts);
         this.checkOrder = gatesFirst(parts.checks());
     }
 
@@ -79,6 +86,14 @@ public final class CheckGraph {
                 throw new IllegalArgumentException("two nodes are named " + node.name());
             }
         }
+        return index;
+    }
+
+    private static Map<Integer, Node> indexBySlot(Parts parts) {
+        Map<Integer, Node> index = new HashMap<>();
+        parts.facts().forEach(fact -> index.put(fact.slot(), fact));
+        parts.observations().forEach(observation -> index.put(observation.slot(), observation));
+        parts.derived().forEach(derived -> index.put(derived.slot(), derived));
         return index;
     }
 
@@ -173,19 +188,26 @@ public final class CheckGraph {
 
     /** The observations that a check's verdict rests on, through derived values, in the order of the procedure. */
     public List<Node.Observation> observationsOf(Node.Check check) {
-        BitSet read = new BitSet(slots());
-        check.requirement().slots(read::set);
+        // A work list and not a sweep over the whole graph: every check asks this, and there may be 100 000 of them.
+        Set<Integer> read = new TreeSet<>();
+        Deque<Integer> open = new ArrayDeque<>();
+        IntConsumer reader = slot -> {
+            if (read.add(slot)) {
+                open.add(slot);
+            }
+        };
+        check.requirement().slots(reader);
         if (check.when() != null) {
-            check.when().slots(read::set);
+            check.when().slots(reader);
         }
-        for (int i = parts.derived().size() - 1; i >= 0; i--) {
-            Node.Derived value = parts.derived().get(i);
-            if (read.get(value.slot())) {
-                value.formula().slots(read::set);
+        while (!open.isEmpty()) {
+            if (bySlot.get(open.remove()) instanceof Node.Derived derived) {
+                derived.formula().slots(reader);
             }
         }
-        return parts.observations().stream()
-                .filter(observation -> read.get(observation.slot()))
+        return read.stream()
+                .map(bySlot::get)
+                .flatMap(node -> node instanceof Node.Observation observation ? Stream.of(observation) : Stream.of())
                 .toList();
     }
 }
