@@ -90,7 +90,8 @@ public final class Display {
         return plain(significantly(value, digits).stripTrailingZeros());
     }
 
-    static String amount(String digits, Unit unit) {
+    /** Figures and the unit that follows them: {@code 1.96 turns}, but {@code 1 turn}; a plain number stands alone. */
+    public static String amount(String digits, Unit unit) {
         String symbol = unit.after(digits);
         return symbol.isEmpty() ? digits : digits + " " + symbol;
     }

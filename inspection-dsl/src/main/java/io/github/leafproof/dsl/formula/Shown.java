@@ -84,15 +84,19 @@ public final class Shown {
         return shown.matches("-?0\\.\\d mm") ? shown.replace(" mm", "0 mm") : shown;
     }
 
-    /** A turn of a screw is judged by the clock or by degrees at the bench, so both are given. */
+    /** A part of a turn is judged by degrees at the bench, so both are given; whole turns are counted. */
     private static String degrees(Estimate turn) {
+        double turns = turn.value() / (2 * Math.PI);
+        if (Math.abs(turns - Math.rint(turns)) < 1e-9) {
+            return "";
+        }
         return " (" + Display.number(Math.toDegrees(turn.value()), 0) + "°)";
     }
 
     private static String fixed(Value.Amount number, int digits, UnitSystem units) {
         Unit unit = unit(number, units);
         String figures = Display.number(unit.fromBase(number.estimate().value()), digits);
-        return unit.symbol().isEmpty() ? figures : figures + " " + unit.symbol();
+        return Display.amount(figures, unit);
     }
 
     private static Unit unit(Value.Amount number, UnitSystem units) {

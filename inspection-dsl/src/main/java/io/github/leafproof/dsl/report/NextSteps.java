@@ -17,7 +17,8 @@ import java.util.Set;
 
 /**
  * What is worth doing next, in the order of the procedure: first what failed or stays open, each with its advice, then
- * what nobody has entered yet, with the changes of the bench that it takes. What a shut gate blocks has to wait.
+ * what nobody has entered yet or could not be observed so far, with the changes of the bench that it takes. What a shut
+ * gate blocks has to wait.
  */
 final class NextSteps {
 
@@ -55,7 +56,8 @@ final class NextSteps {
     }
 
     private void ask(Value.Lack lack, Verdict verdict) {
-        if (lack.kind() != Value.Lack.Kind.NOT_ENTERED
+        boolean refused = lack.kind() == Value.Lack.Kind.CANNOT;
+        if (!(refused || lack.kind() == Value.Lack.Kind.NOT_ENTERED)
                 || !(judgement.graph().node(lack.subject()).orElse(null) instanceof Node.Observation observation)
                 || !asked.add(observation.name())) {
             return;
@@ -66,7 +68,9 @@ final class NextSteps {
         String with = observation.gauge() == null
                 ? ""
                 : ", with " + observation.gauge().name();
-        steps.add(new Report.Step(words + " (" + observation.name() + with + ")", cautions.during(observation)));
+        String until = refused ? "; so far it " + lack.words() : "";
+        steps.add(
+                new Report.Step(words + " (" + observation.name() + with + ")" + until, cautions.during(observation)));
     }
 
     private void bring(BenchState.Need need) {

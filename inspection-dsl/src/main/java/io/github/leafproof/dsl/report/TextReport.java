@@ -103,6 +103,10 @@ public final class TextReport {
         } else if (check.value() != null) {
             field("found", check.value());
         }
+        if (quiet && check.asFound() != null) {
+            // Whoever reads that it was wrong wants to see what was done about it.
+            check.evidence().forEach(evidence -> field("evidence", evidence));
+        }
         check.notes().stream()
                 .filter(note -> !quiet || !note.startsWith(Reporting.LIMIT_FROM))
                 .forEach(note -> field("note", note));
