@@ -1,0 +1,123 @@
+package io.github.leafproof.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.leafproof.dsl.Procedure;
+import io.github.leafproof.dsl.diagnostic.Diagnostic;
+import io.github.leafproof.dsl.diagnostic.DiagnosticPrinter;
+import io.github.leafproof.dsl.source.SourceText;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What the pages show is what the program does. */
+class PagesTest {
+    static Stream<Path> pages() {
+        return Project.pages().stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void every_procedure_on_a_page_compiles_without_a_word(Path page) {
+        for (String procedure : Project.fences(Project.text(page), "inspection")) {
+            assertCompiles(page, procedure);
+        }
+        for (String fragment : Project.fences(Project.text(page), "inspection-fragment")) {
+            assertCompiles(page, "procedure fragment \"A fragment\" revision 1\n" + fragment);
+        }
+    }
+
+    private static void assertCompiles(Path page, String text) {
+        List<Diagnostic> diagnostics =
+                Procedure.compile(SourceText.of(page.toString(), text)).diagnostics();
+        assertThat(DiagnosticPrinter.print(diagnostics, false)).isEmpty();
+    }
+
+    @Test
+    void the_reference_of_the_language_has_a_procedure_or_a_fragment_for_each_of_its_parts() {
+        String page = Project.text(Project.ROOT.resolve("docs/language.md"));
+
+        assertThat(Project.fences(page, "inspection")).hasSizeGreaterThanOrEqualTo(2);
+        assertThat(Project.fences(page, "inspection-fragment")).hasSizeGreaterThanOrEqualTo(10);
+    }
+
+    @Test
+    void the_mistake_that_the_reference_shows_is_told_in_the_compilers_own_words() {
+        String procedure = Project.text(Project.BENCH.resolve("first_look.inspection"))
+                .replace(
+                        "require lash[valve] between engine.lash_min and engine.lash_max",
+                        "require lash[valve] at most 100 kPa");
+
+        String told = DiagnosticPrinter.print(
+                Procedure.compile(SourceText.of("first_look.inspection", procedure))
+                        .diagnostics(),
+                false);
+
+        assertThat(Project.text(Project.ROOT.resolve("docs/language.md")))
+                .contains(told.lines().map(line -> "    " + line + "\n").collect(Collectors.joining()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void every_link_to_another_file_finds_it(Path page) {
+        List<String> targets = Pattern.compile("\\]\\(([^)#\\s]+)(#[^)]*)?\\)")
+                .matcher(Project.text(page))
+                .results()
+                .map(link -> link.group(1))
+                .filter(target -> !target.contains("://"))
+                .toList();
+        for (String target : targets) {
+            assertThat(page.resolveSibling(target)).exists();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void every_link_to_a_heading_finds_it(Path page) {
+        List<MatchResult> links = Pattern.compile("\\]\\(([^)#\\s]*)#([^)]+)\\)")
+                .matcher(Project.text(page))
+                .results()
+                .filter(link -> !link.group(1).contains("://"))
+                .toList();
+        for (MatchResult link : links) {
+            Path target = link.group(1).isEmpty() ? page : page.resolveSibling(link.group(1));
+            assertThat(anchors(target)).contains(link.group(2));
+        }
+    }
+
+    private static List<String> anchors(Path page) {
+        return Pattern.compile("^#+ (.*)$", Pattern.MULTILINE)
+                .matcher(Project.text(page))
+                .results()
+                .map(heading -> heading.group(1)
+                        .toLowerCase(java.util.Locale.ROOT)
+                        .replaceAll("[^\\p{L}\\p{N} _-]", "")
+                        .replace(' ', '-'))
+                .toList();
+    }
+
+    @Test
+    void no_text_of_the_project_names_a_place_on_somebodys_machine() {
+        Set<String> binary = Set.of("jar", "png", "class");
+        // In pieces, or this file would be found as well.
+        Pattern place = Pattern.compile(
+                "(?<![\\w.])/(?:home|root|work|tmp|Users)" + "/|[A-Za-z]:\\\\\\\\?(?:Users|Windows)|file:" + "//");
+        List<String> found = new ArrayList<>();
+        for (Path file : Project.files(Project.ROOT)) {
+            String name = file.getFileName().toString();
+            if (!binary.contains(name.substring(name.lastIndexOf('.') + 1)) && Files.isRegularFile(file)) {
+                place.matcher(Project.text(file)).results().forEach(match -> found.add(file + ": " + match.group()));
+            }
+        }
+        assertThat(found).isEmpty();
+    }
+}
