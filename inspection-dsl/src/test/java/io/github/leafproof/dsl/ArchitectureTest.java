@@ -1,0 +1,124 @@
+package io.github.leafproof.dsl;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import org.jspecify.annotations.NullMarked;
+
+/** The rooms of this library stand in the line that docs/architecture.md draws, and no arrow points back up. */
+@AnalyzeClasses(packages = "io.github.leafproof.dsl", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+    private static final String HERE = "io.github.leafproof.dsl.";
+
+    @ArchTest
+    static final ArchRule each_room_knows_only_the_rooms_below_it = layeredArchitecture()
+            .consideringOnlyDependenciesInAnyPackage("io.github.leafproof.dsl..")
+            .layer("source")
+            .definedBy(HERE + "source")
+            .layer("diagnostic")
+            .definedBy(HERE + "diagnostic")
+            .layer("syntax")
+            .definedBy(HERE + "syntax")
+            .layer("parse")
+            .definedBy(HERE + "parse")
+            .layer("message")
+            .definedBy(HERE + "message")
+            .layer("formula")
+            .definedBy(HERE + "formula")
+            .layer("graph")
+            .definedBy(HERE + "graph")
+            .layer("meaning")
+            .definedBy(HERE + "meaning")
+            .layer("report")
+            .definedBy(HERE + "report")
+            .layer("front door")
+            .definedBy("io.github.leafproof.dsl")
+            .layer("rehearsal")
+            .definedBy(HERE + "rehearsal")
+            .layer("cli")
+            .definedBy(HERE + "cli")
+            .whereLayer("source")
+            .mayNotAccessAnyLayer()
+            .whereLayer("diagnostic")
+            .mayOnlyAccessLayers("source")
+            .whereLayer("syntax")
+            .mayOnlyAccessLayers("source")
+            .whereLayer("parse")
+            .mayOnlyAccessLayers("source", "diagnostic", "syntax")
+            .whereLayer("message")
+            .mayOnlyAccessLayers("source", "diagnostic", "syntax")
+            .whereLayer("formula")
+            .mayNotAccessAnyLayer()
+            .whereLayer("graph")
+            .mayOnlyAccessLayers("formula")
+            .whereLayer("meaning")
+            .mayOnlyAccessLayers("source", "diagnostic", "syntax", "message", "formula", "graph")
+            .whereLayer("report")
+            .mayOnlyAccessLayers("formula", "graph")
+            .whereLayer("front door")
+            .mayOnlyAccessLayers(
+                    "source", "diagnostic", "syntax", "parse", "message", "formula", "graph", "meaning", "report")
+            .whereLayer("rehearsal")
+            .mayOnlyAccessLayers("front door", "source", "syntax", "formula", "graph", "report")
+            .whereLayer("cli")
+            .mayNotBeAccessedByAnyLayer();
+
+    @ArchTest
+    static final ArchRule the_parser_generator_stays_in_its_room = noClasses()
+            .that()
+            .resideOutsideOfPackage(HERE + "parse")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.antlr..");
+
+    @ArchTest
+    static final ArchRule only_the_command_line_needs_picocli = noClasses()
+            .that()
+            .resideOutsideOfPackage(HERE + "cli")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("picocli..");
+
+    @ArchTest
+    static final ArchRule names_say_what_a_thing_is = noClasses()
+            .should()
+            .haveNameMatching(".*(Manager|Helper|Helpers|Util|Utils|Impl)(\\$.*)?")
+            .because("a name that fits everything says nothing");
+
+    @ArchTest
+    static final ArchRule only_the_command_line_ends_a_program = noClasses()
+            .that()
+            .resideOutsideOfPackage(HERE + "cli")
+            .should()
+            .callMethod(System.class, "exit", int.class)
+            .orShould()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err");
+
+    @ArchTest
+    static void every_room_has_a_door_plate_and_no_hidden_nulls(JavaClasses all) {
+        classes().should(liveInANullMarkedPackage()).check(all);
+    }
+
+    private static ArchCondition<JavaClass> liveInANullMarkedPackage() {
+        return new ArchCondition<>("live in a package whose package-info is @NullMarked") {
+            @Override
+            public void check(JavaClass type, ConditionEvents events) {
+                boolean marked = type.getPackage().isAnnotatedWith(NullMarked.class);
+                events.add(
+                        new SimpleConditionEvent(type, marked, type.getPackageName() + " has no marked package-info"));
+            }
+        };
+    }
+}
