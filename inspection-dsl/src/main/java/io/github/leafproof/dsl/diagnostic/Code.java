@@ -117,6 +117,7 @@ public enum Code {
     LP420("The file is for a later language"),
     LP421("A part of the language is not understood"),
     LP422("Whether the procedure applies depends on more than the engine"),
+    LP423("A tolerated limit lies inside the limit"),
     LP431("Something is declared and never used"),
 
     // 5xx: rehearsals
@@ -131,7 +132,8 @@ public enum Code {
     LP704("More problems than are listed"),
     LP711("The procedure is too large with its loops written out"),
     LP712("A value refers to later ones through too many steps"),
-    LP713("A function is too large with all that it applies");
+    LP713("A function is too large with all that it applies"),
+    LP714("A list is too long");
 
     private final String summary;
 

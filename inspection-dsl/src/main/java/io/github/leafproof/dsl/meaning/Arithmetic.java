@@ -115,11 +115,15 @@ final class Arithmetic {
                     operation.operatorSpan(),
                     operation.operator().sign(),
                     operation.left().span(),
-                    a.words(),
+                    words(a),
                     operation.right().span(),
-                    b.words()));
+                    words(b)));
         }
         return result;
+    }
+
+    private static String words(Dimension dimension) {
+        return new Type.Measure(dimension).words();
     }
 
     private boolean multiplies(Expression.Arithmetic operation, Dimension a, Dimension b) {
@@ -134,7 +138,12 @@ final class Arithmetic {
 
     private @Nullable Typed power(Expression.Arithmetic operation, Typed left, Dimension base, String words) {
         Optional<Integer> exponent = wholeNumber(operation.right());
-        if (exponent.isEmpty() || base.isAbsolute()) {
+        if (base.isAbsolute()) {
+            problems.add(
+                    TypeDiagnostics.absoluteTemperature(source, operation.left().span(), "raised to a power"));
+            return null;
+        }
+        if (exponent.isEmpty()) {
             problems.add(TypeDiagnostics.badPower(source, operation.right().span(), LARGEST_POWER));
             return null;
         }
@@ -187,7 +196,7 @@ final class Arithmetic {
                 .toList();
         Optional<Dimension> result = function.dimensions().of(dimensions);
         if (result.isEmpty()) {
-            List<String> words = dimensions.stream().map(Dimension::words).toList();
+            List<String> words = dimensions.stream().map(Arithmetic::words).toList();
             problems.add(TypeDiagnostics.functionDimensions(source, call.span(), function.word(), words));
             return null;
         }
@@ -200,12 +209,12 @@ final class Arithmetic {
     private @Nullable Typed defined(Expression.Call call, Env env) {
         Names.Function function = names.function(call);
         if (function == null) {
-            call.arguments().forEach(argument -> expressions.value(argument, env, null));
+            call.arguments().forEach(argument -> expressions.besides(argument, env));
             return null;
         }
         int wanted = function.parameters().size();
         if (wanted != call.arguments().size()) {
-            String values = wanted == 1 ? "one value" : wanted + " values";
+            String values = wanted == 0 ? "no value" : wanted == 1 ? "one value" : wanted + " values";
             problems.add(TypeDiagnostics.wrongArguments(
                     source,
                     call.span(),
@@ -269,7 +278,7 @@ final class Arithmetic {
             Dimension dimension = given.get(i).type().inArithmetic().orElseThrow();
             boolean gap = given.get(i).type() instanceof Type.Gap;
             if (!dimension.equals(wanted.get(i)) || (i == 0 && nextLeaf && !gap)) {
-                String should = i == 0 && nextLeaf ? "gap" : wanted.get(i).words();
+                String should = i == 0 && nextLeaf ? "gap" : words(wanted.get(i));
                 problems.add(TypeDiagnostics.wrongArgument(
                         source,
                         call.arguments().get(i).span(),

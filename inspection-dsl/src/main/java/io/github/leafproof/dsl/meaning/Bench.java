@@ -12,8 +12,12 @@ import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.dsl.syntax.TypeWords;
 import io.github.leafproof.inspection.quantity.Dimension;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -33,6 +37,7 @@ final class Bench {
     private final TypeReader types;
     private final Map<String, GaugeNeed> gauges = new LinkedHashMap<>();
     private final Map<String, BenchState> states = new LinkedHashMap<>();
+    private final Map<String, Set<String>> reached = new HashMap<>();
 
     Bench(SourceText source, Problems problems, Outline outline, TypeReader types) {
         this.source = source;
@@ -75,13 +80,18 @@ final class Bench {
     @Nullable
     GaugeNeed gauge(Name name) {
         GaugeNeed gauge = gauges.get(name.text());
-        if (gauge == null) {
-            problems.add(NameDiagnostics.unknownGauge(source, name, gauges.keySet()));
+        if (gauge == null && !outline.isBroken(name.text())) {
+            problems.add(NameDiagnostics.unknownGauge(source, name, problems.near(gauges.keySet())));
         }
         return gauge;
     }
 
     private BenchState state(Declaration.Setup setup) {
+        if (setup.changes().size() > TypeReader.MOST_OPTIONS) {
+            Declaration.Change first = setup.changes().get(TypeReader.MOST_OPTIONS);
+            problems.add(StructureDiagnostics.listTooLong(source, first.from().span(), TypeReader.MOST_OPTIONS));
+            return new BenchState(setup.name().text(), setup.starts().text(), List.of(), List.of());
+        }
         Set<String> known = new LinkedHashSet<>(List.of(setup.starts().text()));
         setup.changes().forEach(change -> known.add(change.to().text()));
         List<BenchState.Change> changes = new ArrayList<>();
@@ -109,11 +119,12 @@ final class Bench {
     /** The states that an observation needs. */
     List<BenchState.Need> needs(Declaration.Observe observe) {
         List<BenchState.Need> needs = new ArrayList<>();
+        Set<String> given = new HashSet<>();
         for (Declaration.State wanted : observe.states()) {
             BenchState state = states.get(wanted.setup().text());
             if (state == null) {
-                problems.add(NameDiagnostics.unknownSetup(source, wanted.setup(), states.keySet()));
-            } else if (needs.stream().anyMatch(need -> need.name().equals(state.name()))) {
+                unknownSetup(wanted.setup());
+            } else if (!given.add(state.name())) {
                 problems.add(StructureDiagnostics.twoStates(source, wanted.span(), state.name()));
             } else {
                 isReachable(state, wanted);
@@ -123,13 +134,22 @@ final class Bench {
         return needs;
     }
 
+    private void unknownSetup(Name name) {
+        if (!outline.isBroken(name.text())) {
+            problems.add(NameDiagnostics.unknownSetup(source, name, problems.near(states.keySet())));
+        }
+    }
+
     private void isReachable(BenchState state, Declaration.State wanted) {
         Declaration.Setup setup = Objects.requireNonNull(outline.setups.get(state.name()));
+        if (reached(state).contains(wanted.state().text())) {
+            return;
+        }
         Set<String> known = new LinkedHashSet<>(List.of(state.starts()));
         state.changes().forEach(change -> known.add(change.to()));
         if (!known.contains(wanted.state().text())) {
             problems.add(NameDiagnostics.unknownState(source, wanted.state(), state.name(), known));
-        } else if (state.way(state.starts(), wanted.state().text()).isEmpty()) {
+        } else {
             problems.add(StructureDiagnostics.noWayTo(
                     source,
                     wanted.span(),
@@ -140,6 +160,24 @@ final class Bench {
         }
     }
 
+    /** All states that some changes lead to from the first. */
+    private Set<String> reached(BenchState state) {
+        return reached.computeIfAbsent(state.name(), name -> {
+            Map<String, List<String>> next = new HashMap<>();
+            state.changes()
+                    .forEach(change -> next.computeIfAbsent(change.from(), from -> new ArrayList<>())
+                            .add(change.to()));
+            Set<String> all = new HashSet<>(Set.of(state.starts()));
+            Deque<String> left = new ArrayDeque<>(all);
+            while (!left.isEmpty()) {
+                next.getOrDefault(left.remove(), List.of()).stream()
+                        .filter(all::add)
+                        .forEach(left::add);
+            }
+            return all;
+        });
+    }
+
     /** The hazards of those names; says of each other name that there is no such hazard. */
     List<Hazard> hazards(List<Name> named) {
         List<Hazard> hazards = new ArrayList<>();
@@ -148,14 +186,16 @@ final class Bench {
             Optional<Hazard> hazard = own != null
                     ? Optional.of(new Hazard(name.text(), own.caution().plain()))
                     : Hazard.Usual.named(name.text());
-            hazard.ifPresentOrElse(
-                    hazards::add, () -> problems.add(NameDiagnostics.unknownHazard(source, name, known())));
+            hazard.ifPresent(hazards::add);
+            if (hazard.isEmpty() && !outline.isBroken(name.text())) {
+                problems.add(NameDiagnostics.unknownHazard(source, name, known()));
+            }
         }
         return hazards;
     }
 
     private List<String> known() {
-        List<String> known = new ArrayList<>(outline.hazards.keySet());
+        List<String> known = new ArrayList<>(problems.near(outline.hazards.keySet()));
         Arrays.stream(Hazard.Usual.values())
                 .map(usual -> usual.name().toLowerCase(Locale.ROOT))
                 .forEach(known::add);

@@ -65,12 +65,14 @@ final class Checks {
         return checks;
     }
 
-    /** The gates that a check names itself, and those of the stage it stands in, unless it is one of them. */
+    /** The gates that a check names itself, and those of the stage it stands in, unless it is one of these. */
     private Set<String> gates(String key, Item<Declaration.Check> item) {
         Set<String> gates = new LinkedHashSet<>();
+        boolean isStageGate = item.stageGates().stream().map(item.env()::key).anyMatch(key::equals);
         for (Target gate : item.stageGates()) {
-            if (!item.env().key(gate).equals(key)) {
-                gate(gate, item.env()).ifPresent(gates::add);
+            Optional<String> found = gate(gate, item.env());
+            if (!isStageGate) {
+                found.ifPresent(gates::add);
             }
         }
         for (Target gate : item.declaration().after()) {
@@ -83,7 +85,7 @@ final class Checks {
         String key = env.key(target);
         Item<Declaration.Check> item = outline.checks.get(key);
         if (item == null) {
-            problems.add(NameDiagnostics.unknownCheck(source, target.span(), key, outline.checks.keySet()));
+            unknownCheck(source, problems, outline, target, key);
             return Optional.empty();
         }
         if (!item.declaration().gate()) {
@@ -91,6 +93,13 @@ final class Checks {
                     source, target.span(), key, item.declaration().target().span()));
         }
         return Optional.of(key);
+    }
+
+    static void unknownCheck(SourceText source, Problems problems, Outline outline, Target target, String key) {
+        if (!outline.isBroken(target.name().text())) {
+            problems.add(
+                    NameDiagnostics.unknownCheck(source, target.span(), key, problems.near(outline.checks.keySet())));
+        }
     }
 
     private Node.@Nullable Check check(String key, Item<Declaration.Check> item, Set<String> gates) {

@@ -101,13 +101,18 @@ final class Comparisons {
                                     Comparisons::atMost,
                                     Comparisons::silent)));
         }
-        return value == null ? null : limits.between(between, value, env);
+        if (value == null) {
+            expressions.besides(between.low(), env);
+            expressions.besides(between.high(), env);
+            return null;
+        }
+        return limits.between(between, value, env);
     }
 
     private @Nullable Formula compared(Expression.Compared compared, Env env) {
         Typed left = expressions.value(compared.left(), env, null);
         if (left == null) {
-            expressions.value(compared.right(), env, null);
+            expressions.besides(compared.right(), env);
             return null;
         }
         if (left.type() instanceof Type.Choice choice) {

@@ -25,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 /** Expressions understood: each yields a formula and a type, or null after saying what is wrong with it. */
 final class Expressions {
 
+    /** The grammar lets one expression hold a chain of a thousand; with as many again Java's stack still has room. */
+    private static final int DEEPEST = 1_000;
+
     private final SourceText source;
     private final Problems problems;
     private final Names names;
@@ -32,6 +35,7 @@ final class Expressions {
     private final Comparisons comparisons;
     private final Choices choices;
     private final EngineFacts engineFacts;
+    private int depth;
 
     Expressions(SourceText source, Problems problems, Names names) {
         this.source = source;
@@ -43,6 +47,11 @@ final class Expressions {
         this.engineFacts = new EngineFacts(source, problems, names);
     }
 
+    /** Whether so many expressions are underway within each other that no other value should be begun among them. */
+    boolean isDeep() {
+        return depth > DEEPEST;
+    }
+
     /**
      * An expression of any type.
      *
@@ -50,6 +59,22 @@ final class Expressions {
      */
     @Nullable
     Typed value(Expression expression, Env env, @Nullable Type expected) {
+        depth++;
+        Typed value = understood(expression, env, expected);
+        depth--;
+        return value;
+    }
+
+    /** What stands beside something that was not understood: its own mistakes count, but it may be an option of that. */
+    void besides(Expression expression, Env env) {
+        boolean word = expression instanceof Expression.Reference reference
+                && reference.target().indexes().isEmpty();
+        if (!word) {
+            value(expression, env, null);
+        }
+    }
+
+    private @Nullable Typed understood(Expression expression, Env env, @Nullable Type expected) {
         if (expression instanceof Expression.Amount number) {
             return number(number);
         }
@@ -206,9 +231,9 @@ final class Expressions {
             problems.add(TypeDiagnostics.unitOfOtherDimension(
                     source,
                     expression.value().span(),
-                    dimension.words(),
+                    typed.type().words(),
                     expression.unitSpan(),
-                    unit.dimension().words()));
+                    new Type.Measure(unit.dimension()).words()));
             return null;
         }
         return new Typed(new InUnit(typed.formula(), unit), new Type.Measure(dimension));

@@ -3,6 +3,8 @@ package io.github.leafproof.dsl.meaning;
 import io.github.leafproof.dsl.formula.Computed;
 import io.github.leafproof.dsl.formula.Constant;
 import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.dsl.formula.Frame;
+import io.github.leafproof.dsl.formula.InUnit;
 import io.github.leafproof.dsl.formula.LimitsHeld;
 import io.github.leafproof.dsl.formula.LimitsHeld.Wording;
 import io.github.leafproof.dsl.formula.Matches;
@@ -14,7 +16,8 @@ import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Expression.Relation;
 import io.github.leafproof.inspection.quantity.Dimension;
-import io.github.leafproof.inspection.quantity.Estimate;
+import io.github.leafproof.inspection.quantity.UnitSystem;
+import io.github.leafproof.inspection.verdict.DecisionRule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -43,6 +46,13 @@ final class LimitComparisons {
             return null;
         }
         Relation relation = compared.relation();
+        boolean upwards = relation == Relation.AT_MOST || relation == Relation.LESS;
+        if (compared.tolerated() != null
+                && (upwards
+                        ? constant(tolerated.get(0)) <= constant(limit)
+                        : constant(tolerated.get(0)) >= constant(limit))) {
+            inside(compared.tolerated(), compared.right());
+        }
         return switch (relation) {
             case IS, IS_NOT -> equal(compared, left, limit);
             case AT_LEAST, MORE -> held(left, limit, null, tolerated, relation);
@@ -111,6 +121,12 @@ final class LimitComparisons {
             problems.add(StructureDiagnostics.limitsUpsideDown(
                     source, between.low().span(), low.words(), between.high().span(), high.words()));
         }
+        for (int i = 0; i < tolerated.size(); i++) {
+            double margin = constant(tolerated.get(i));
+            if (margin >= constant(low) && margin <= constant(high)) {
+                inside(between.tolerated().get(i), margin < constant(high) ? between.low() : between.high());
+            }
+        }
         List<Formula> named = new ArrayList<>(List.of(low, high));
         named.addAll(tolerated);
         return new LimitsHeld(
@@ -125,22 +141,29 @@ final class LimitComparisons {
     @Nullable
     Formula within(Expression.Within within, Env env) {
         Typed value = expressions.numeric(within.value(), env);
-        Formula middle = value == null ? null : limit(within.middle(), env, value, within.value());
-        Formula tolerance = value == null ? null : tolerance(within.tolerance(), env, value, within.value());
+        if (value == null) {
+            expressions.besides(within.tolerance(), env);
+            expressions.besides(within.middle(), env);
+            return null;
+        }
+        Formula middle = limit(within.middle(), env, value, within.value());
+        Formula tolerance = tolerance(within.tolerance(), env, value, within.value());
         List<Formula> tolerated = new ArrayList<>();
         Formula wider = null;
-        if (within.tolerated() != null && value != null) {
+        if (within.tolerated() != null) {
             wider = tolerance(within.tolerated(), env, value, within.value());
             if (wider == null) {
                 return null;
             }
         }
-        if (value == null || middle == null || tolerance == null) {
+        if (middle == null || tolerance == null) {
             return null;
         }
         if (constant(tolerance) < 0) {
             problems.add(StructureDiagnostics.negativeTolerance(
                     source, within.tolerance().span()));
+        } else if (wider != null && constant(wider) <= constant(tolerance)) {
+            inside(Objects.requireNonNull(within.tolerated()), within.tolerance());
         }
         List<Formula> named = new ArrayList<>(List.of(tolerance, middle));
         if (wider != null) {
@@ -186,7 +209,7 @@ final class LimitComparisons {
 
     private @Nullable Formula tolerance(Expression written, Env env, Typed subject, Expression subjectWritten) {
         Dimension wanted = subject.type().inArithmetic().orElseThrow().difference();
-        return limit(written, env, wanted, subjectWritten, wanted.words());
+        return limit(written, env, wanted, subjectWritten, new Type.Measure(wanted).words());
     }
 
     private @Nullable Formula limit(
@@ -198,17 +221,31 @@ final class LimitComparisons {
         Dimension given = limit.type().inArithmetic().orElseThrow();
         if (!given.equals(wanted)) {
             problems.add(TypeDiagnostics.unlikeComparison(
-                    source, subjectWritten.span(), subjectWords, written.span(), given.words()));
+                    source,
+                    subjectWritten.span(),
+                    subjectWords,
+                    written.span(),
+                    limit.type().words()));
             return null;
         }
         return limit.formula();
     }
 
-    /** The number of a constant; NaN, which compares with nothing, for every other formula. */
+    private void inside(Expression tolerated, Expression limit) {
+        problems.add(StructureDiagnostics.toleratedInside(source, tolerated.span(), limit.span()));
+    }
+
+    /** The number of what is written out; NaN, which compares with nothing, where it depends on the engine. */
     private static double constant(Formula formula) {
-        Estimate estimate = formula instanceof Constant constant && constant.value() instanceof Value.Amount amount
-                ? amount.estimate()
-                : null;
-        return estimate == null ? Double.NaN : estimate.value();
+        if (!isWrittenOut(formula)) {
+            return Double.NaN;
+        }
+        Value value = formula.value(Frame.of(new Value[0], DecisionRule.simpleAcceptance(), UnitSystem.METRIC));
+        return value instanceof Value.Amount amount ? amount.estimate().value() : Double.NaN;
+    }
+
+    private static boolean isWrittenOut(Formula formula) {
+        boolean known = formula instanceof Constant || formula instanceof Computed || formula instanceof InUnit;
+        return known && formula.parts().stream().allMatch(LimitComparisons::isWrittenOut);
     }
 }

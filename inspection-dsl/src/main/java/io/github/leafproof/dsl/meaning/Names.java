@@ -14,6 +14,7 @@ import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.dsl.syntax.Target;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -27,9 +28,6 @@ final class Names {
 
     /** Values that refer to later values are understood by way of each other; so many steps are enough for anybody. */
     private static final int MOST_STEPS = 300;
-
-    /** How many formulas a function may come to with all that it applies, so that judging stays quick. */
-    private static final int MOST_FORMULAS = 100_000;
 
     /** A function understood. */
     record Function(List<Type> parameters, List<String> names, Typed body) {}
@@ -48,6 +46,9 @@ final class Names {
     private final Set<String> hopeless = new HashSet<>();
     private final List<String> underway = new ArrayList<>();
     private final Set<String> used = new HashSet<>();
+    private final Sizes sizes = new Sizes();
+    private boolean tooManySteps;
+    private boolean tooMuch;
     private int slots;
 
     Names(SourceText source, Problems problems, Outline outline, TypeReader types) {
@@ -118,29 +119,37 @@ final class Names {
         if (let != null) {
             return derived(key, let);
         }
-        if (!hopeless.contains(key)) {
+        if (!hopeless.contains(key) && !outline.isBroken(target.name().text())) {
             problems.add(unknown(target, key));
         }
         return null;
     }
 
     private Diagnostic unknown(Target target, String key) {
+        String name = target.name().text();
         if (outline.checks.containsKey(key)) {
             return NameDiagnostics.checkIsNoValue(source, target.span(), key);
         }
         if (outline.functions.containsKey(key)) {
             return NameDiagnostics.functionIsNoValue(source, target.span(), key);
         }
-        List<String> rounds = keys().stream()
-                .filter(known -> known.startsWith(target.name().text() + "["))
-                .toList();
+        if (!target.indexes().isEmpty() && outline.hasValue(name)) {
+            return NameDiagnostics.indexTooMany(source, target);
+        }
+        Collection<String> near = problems.near(keys());
+        List<String> rounds =
+                near.stream().filter(known -> known.startsWith(name + "[")).toList();
         if (!rounds.isEmpty()) {
             return NameDiagnostics.wrongIndex(source, target, rounds);
         }
-        return NameDiagnostics.unknown(source, target.span(), key, keys());
+        return NameDiagnostics.unknown(source, target.span(), key, near);
     }
 
+    /** Every name that has a value; none when there are so many problems that nobody needs to know. */
     private List<String> keys() {
+        if (problems.near(List.of("")).isEmpty()) {
+            return List.of();
+        }
         List<String> keys = new ArrayList<>(outline.observations.keySet());
         keys.addAll(outline.lets.keySet());
         return keys;
@@ -178,11 +187,15 @@ final class Names {
             problems.add(StructureDiagnostics.valueCircle(source, span, path));
             return true;
         }
-        if (underway.size() >= MOST_STEPS) {
-            problems.add(StructureDiagnostics.tooManySteps(source, span, MOST_STEPS));
-            return true;
+        if (underway.size() < MOST_STEPS && !expressions.isDeep()) {
+            return false;
         }
-        return false;
+        if (!tooManySteps) {
+            // The rest of a long chain is too long as well, and said with it.
+            problems.add(StructureDiagnostics.tooManySteps(source, span, MOST_STEPS));
+            tooManySteps = true;
+        }
+        return true;
     }
 
     /** Understands every derived value and every function, also those that nothing reads: they may hold mistakes too. */
@@ -202,6 +215,7 @@ final class Names {
             return null;
         }
         Map<String, Env.Parameter> parameters = new LinkedHashMap<>();
+        List<String> parameterNames = new ArrayList<>();
         List<Type> parameterTypes = new ArrayList<>();
         for (Declaration.Parameter parameter : define.parameters()) {
             Type type = types.read(parameter.type());
@@ -209,7 +223,10 @@ final class Names {
                 if (parameters.containsKey(parameter.name().text())) {
                     problems.add(NameDiagnostics.optionTwice(
                             source, parameter.name().span(), parameter.name().text()));
+                } else if (outline.hasValue(parameter.name().text())) {
+                    problems.add(NameDiagnostics.hidden(source, parameter.name(), "a value of this procedure"));
                 }
+                parameterNames.add(parameter.name().text());
                 parameters.put(parameter.name().text(), new Env.Parameter(parameterTypes.size(), type));
                 parameterTypes.add(type);
             }
@@ -218,48 +235,43 @@ final class Names {
         underway.add(key);
         Typed body = allTyped ? expressions.value(define.body(), new Env(Map.of(), parameters), null) : null;
         underway.remove(underway.size() - 1);
-        if (body != null && size(body.formula(), 0) > MOST_FORMULAS) {
-            problems.add(
-                    StructureDiagnostics.functionTooLarge(source, define.name().span(), MOST_FORMULAS));
+        if (body != null && sizes.isTooMuch(body.formula())) {
+            problems.add(StructureDiagnostics.functionTooLarge(
+                    source, define.name().span(), Sizes.MOST_FORMULAS, Sizes.DEEPEST));
             body = null;
         }
         if (body == null) {
             hopeless.add(key);
             return null;
         }
-        Function function = new Function(parameterTypes, List.copyOf(parameters.keySet()), body);
+        Function function = new Function(parameterTypes, parameterNames, body);
         functions.put(key, function);
         return function;
-    }
-
-    private static int size(Formula formula, int before) {
-        int size = before + 1;
-        for (Formula part : formula.parts()) {
-            if (size > MOST_FORMULAS) {
-                return size;
-            }
-            size = size(part, size);
-        }
-        return size;
     }
 
     /** The function that a call means, or null after saying that there is none. */
     @Nullable
     Function function(Expression.Call call) {
         Declaration.Define define = outline.functions.get(call.function().text());
+        if (define == null && outline.isBroken(call.function().text())) {
+            return null;
+        }
         if (define == null) {
-            List<String> known = new ArrayList<>(outline.functions.keySet());
-            known.addAll(Builtin.names());
+            List<String> known = new ArrayList<>(Builtin.names());
+            known.addAll(problems.near(outline.functions.keySet()));
             problems.add(NameDiagnostics.unknownFunction(
                     source, call.function().span(), call.function().text(), known));
             return null;
         }
         used.add(define.name().text());
-        return function(define);
-    }
-
-    /** How many slots there are. */
-    int slots() {
-        return slots;
+        Function function = function(define);
+        if (function != null && sizes.isTooMuchInAll(function.body().formula())) {
+            if (!tooMuch) {
+                problems.add(StructureDiagnostics.tooMuchInAll(source, call.span(), Sizes.MOST_IN_ALL));
+                tooMuch = true;
+            }
+            return null;
+        }
+        return function;
     }
 }

@@ -89,12 +89,15 @@ final class Observations {
             }
             return;
         }
+        if (gauge.kind() == GaugeNeed.Kind.READING && gauge.of() == null) {
+            // What the gauge reads made no sense, and that was said already.
+            return;
+        }
         boolean agrees = switch (gauge.kind()) {
             case LEAF_SET, PIN_SET -> type instanceof Type.Gap;
             case COUNTER -> type instanceof Type.Count;
             case READING ->
-                type instanceof Type.Measure measure
-                        && (gauge.of() == null || measure.dimension().equals(gauge.of()));
+                type instanceof Type.Measure measure && measure.dimension().equals(gauge.of());
         };
         if (!agrees && observe.gauge() != null) {
             problems.add(TypeDiagnostics.gaugeForOther(

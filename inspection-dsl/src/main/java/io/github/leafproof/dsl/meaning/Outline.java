@@ -8,10 +8,12 @@ import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.dsl.syntax.ProcedureText;
 import io.github.leafproof.dsl.syntax.Target;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -20,6 +22,9 @@ final class Outline {
 
     /** Loops within loops multiply; no procedure of a bench comes near this. */
     static final int MOST_DECLARATIONS = 500_000;
+
+    /** As long as the longest file may be, four times over. */
+    private static final long MOST_LETTERS = 64L << 20;
 
     final Map<String, Item<Declaration.Observe>> observations = new LinkedHashMap<>();
     final Map<String, Item<Declaration.Let>> lets = new LinkedHashMap<>();
@@ -37,7 +42,12 @@ final class Outline {
     private final ProcedureText text;
     private final Problems problems;
     private final Map<String, Name> firsts = new LinkedHashMap<>();
+    private final Set<String> broken = new HashSet<>();
+    private final Set<Name> variables = new LinkedHashSet<>();
     private int declarations;
+    private long letters;
+    private boolean tooLarge;
+    private boolean anyCheck;
 
     private Outline(ProcedureText text, Problems problems) {
         this.text = text;
@@ -47,14 +57,16 @@ final class Outline {
     static Outline of(ProcedureText text, Problems problems) {
         Outline outline = new Outline(text, problems);
         text.declarations().forEach(each -> outline.add(new Item<>(each, Env.TOP, "", List.of())));
+        outline.variables.stream()
+                .filter(variable -> outline.hasValue(variable.text()))
+                .forEach(variable ->
+                        problems.add(NameDiagnostics.hidden(text.source(), variable, "a value of this procedure")));
         return outline;
     }
 
     private void add(Item<Declaration> item) {
         Declaration declaration = item.declaration();
-        if (++declarations > MOST_DECLARATIONS) {
-            problems.add(
-                    StructureDiagnostics.tooManyDeclarations(text.source(), declaration.span(), MOST_DECLARATIONS));
+        if (isTooLarge(declaration)) {
             return;
         }
         if (declaration instanceof Declaration.Stage stage) {
@@ -66,16 +78,34 @@ final class Outline {
         } else if (declaration instanceof Declaration.Let let) {
             addTarget(lets, let.target(), item.of(let));
         } else if (declaration instanceof Declaration.Check check) {
+            anyCheck = true;
             addTarget(checks, check.target(), item.of(check));
         } else {
             addWhole(declaration, item.env());
         }
     }
 
+    /** Counts what the procedure comes to with its loops written out, and says once when that is too much. */
+    private boolean isTooLarge(Declaration declaration) {
+        declarations++;
+        if (declaration instanceof Declaration.For loop) {
+            // A round costs something even when there is nothing in it.
+            declarations += loop.values().size();
+        } else if (!(declaration instanceof Declaration.Stage)) {
+            letters += declaration.span().end() - declaration.span().start();
+        }
+        if (!tooLarge && (declarations > MOST_DECLARATIONS || letters > MOST_LETTERS)) {
+            tooLarge = true;
+            problems.add(StructureDiagnostics.tooLarge(text.source(), declaration.span(), MOST_DECLARATIONS));
+        }
+        return tooLarge;
+    }
+
     /** What stands for the whole procedure and is not repeated by a loop. */
     private void addWhole(Declaration declaration, Env env) {
         if (!env.loops().isEmpty()) {
             problems.add(StructureDiagnostics.notInALoop(text.source(), declaration.span()));
+            nameOf(declaration).ifPresent(broken::add);
         } else if (declaration instanceof Declaration.Define define) {
             if (Builtin.names().contains(define.name().text())) {
                 problems.add(NameDiagnostics.hidden(text.source(), define.name(), "a function of the language"));
@@ -121,8 +151,14 @@ final class Outline {
     private void addRounds(Item<Declaration.For> item) {
         Declaration.For loop = item.declaration();
         String variable = loop.variable().text();
+        variables.add(loop.variable());
         if (item.env().loops().containsKey(variable)) {
             problems.add(NameDiagnostics.hidden(text.source(), loop.variable(), "a loop around this one"));
+        }
+        if (loop.values().size() > TypeReader.MOST_OPTIONS) {
+            problems.add(StructureDiagnostics.listTooLong(
+                    text.source(), loop.values().get(TypeReader.MOST_OPTIONS).span(), TypeReader.MOST_OPTIONS));
+            return;
         }
         Set<String> values = new LinkedHashSet<>();
         for (Name value : loop.values()) {
@@ -131,7 +167,7 @@ final class Outline {
             }
         }
         Type.Choice choice = new Type.Choice(List.copyOf(values), false);
-        for (int round = 0; round < choice.options().size() && declarations <= MOST_DECLARATIONS; round++) {
+        for (int round = 0; round < choice.options().size() && !tooLarge; round++) {
             Env env = item.env().with(variable, new Env.LoopValue(choice, round));
             loop.body().forEach(each -> add(new Item<>(each, env, item.stage(), item.stageGates())));
         }
@@ -143,12 +179,14 @@ final class Outline {
                     target.indexes().stream().anyMatch(index -> index.text().equals(variable));
             if (!indexed) {
                 problems.add(NameDiagnostics.loopIndexMissing(text.source(), target, variable));
+                broken.add(target.name().text());
                 return;
             }
         }
         for (Name index : target.indexes()) {
             if (!item.env().loops().containsKey(index.text())) {
                 problems.add(NameDiagnostics.indexWithoutLoop(text.source(), index));
+                broken.add(target.name().text());
                 return;
             }
         }
@@ -165,8 +203,8 @@ final class Outline {
 
     private boolean isNew(String key, Name name) {
         Name first = firsts.putIfAbsent(key, name);
-        if (first != null) {
-            problems.add(NameDiagnostics.declaredTwice(text.source(), name, first.span()));
+        if (first != null && !first.equals(name)) {
+            problems.add(NameDiagnostics.declaredTwice(text.source(), name, key, first.span()));
         }
         return first == null;
     }
@@ -177,6 +215,37 @@ final class Outline {
             return first;
         }
         return given;
+    }
+
+    /** The name of what may be named by others and stands once in a procedure. */
+    private static Optional<String> nameOf(Declaration declaration) {
+        Name name = declaration instanceof Declaration.Gauge gauge
+                ? gauge.name()
+                : declaration instanceof Declaration.Setup setup
+                        ? setup.name()
+                        : declaration instanceof Declaration.HazardText hazard
+                                ? hazard.name()
+                                : declaration instanceof Declaration.Define define ? define.name() : null;
+        return Optional.ofNullable(name).map(Name::text);
+    }
+
+    /** Whether an observation or a derived value has this name. */
+    boolean hasValue(String key) {
+        return observations.containsKey(key) || lets.containsKey(key);
+    }
+
+    /** Whether it was declared, but not in a way that can be understood; its users have nothing to be blamed for. */
+    boolean isBroken(String name) {
+        return broken.contains(name);
+    }
+
+    /** Whether nothing more was looked at, since it is too much. */
+    boolean isTooLarge() {
+        return tooLarge;
+    }
+
+    boolean hasAnyCheck() {
+        return anyCheck;
     }
 
     /** Where a name was declared, for pointing at. */

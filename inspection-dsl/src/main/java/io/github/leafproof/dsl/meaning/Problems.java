@@ -2,8 +2,10 @@ package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
+import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.source.Span;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -14,18 +16,39 @@ import java.util.Set;
  */
 final class Problems {
 
+    /** Nobody reads more at once; as many as the grammar's room lists. */
+    static final int MOST = 100;
+
+    /** Among more names than these no likely one is looked for: it would take longer than all the rest. */
+    private static final int MOST_NAMES = 10_000;
+
     private record Place(Code code, Span span) {}
 
     private final List<Diagnostic> found = new ArrayList<>();
     private final Set<Place> places = new HashSet<>();
 
     void add(Diagnostic diagnostic) {
-        if (places.add(new Place(diagnostic.code(), diagnostic.span()))) {
+        if (places.add(new Place(diagnostic.code(), diagnostic.span())) && found.size() < MOST) {
             found.add(diagnostic);
         }
     }
 
+    boolean anyError() {
+        return found.stream().anyMatch(Diagnostic::isError);
+    }
+
+    /** The names among which the one that was meant may be looked for: none where nobody would read the answer. */
+    Collection<String> near(Collection<String> known) {
+        return found.size() < MOST && known.size() <= MOST_NAMES ? known : List.of();
+    }
+
     List<Diagnostic> inFileOrder() {
-        return found.stream().sorted(Diagnostic.BY_PLACE).toList();
+        List<Diagnostic> sorted =
+                new ArrayList<>(found.stream().sorted(Diagnostic.BY_PLACE).toList());
+        if (places.size() > found.size()) {
+            Diagnostic last = sorted.get(sorted.size() - 1);
+            sorted.add(StructureDiagnostics.moreProblems(last.source(), last.span(), places.size() - found.size()));
+        }
+        return sorted;
     }
 }

@@ -65,16 +65,17 @@ final class Rehearsals {
 
     private void entered(Step.Enter enter) {
         String key = Env.TOP.key(enter.target());
-        if (!outline.observations.containsKey(key)) {
+        if (!outline.observations.containsKey(key)
+                && !outline.isBroken(enter.target().name().text())) {
             problems.add(NameDiagnostics.unknownObservation(
-                    source, enter.target().span(), key, outline.observations.keySet()));
+                    source, enter.target().span(), key, problems.near(outline.observations.keySet())));
         }
     }
 
     private void expected(Step.ExpectCheck expect) {
         String key = Env.TOP.key(expect.check());
         if (!outline.checks.containsKey(key)) {
-            problems.add(NameDiagnostics.unknownCheck(source, expect.check().span(), key, outline.checks.keySet()));
+            Checks.unknownCheck(source, problems, outline, expect.check(), key);
         }
         Releases.outcome(source, problems, expect.outcome());
     }

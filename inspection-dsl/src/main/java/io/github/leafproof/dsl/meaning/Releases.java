@@ -78,7 +78,7 @@ final class Releases {
         Declaration.Condition.OneCheck one = (Declaration.Condition.OneCheck) condition;
         String key = Env.TOP.key(one.check());
         if (!outline.checks.containsKey(key)) {
-            problems.add(NameDiagnostics.unknownCheck(source, one.check().span(), key, outline.checks.keySet()));
+            Checks.unknownCheck(source, problems, outline, one.check(), key);
         }
         return new Condition.OneCheck(key, outcomes(one.outcomes()));
     }

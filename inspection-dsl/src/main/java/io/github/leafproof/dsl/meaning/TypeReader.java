@@ -9,13 +9,18 @@ import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.TypeWords;
 import io.github.leafproof.inspection.quantity.Dimension;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** The type that its words stand for. */
 final class TypeReader {
+
+    /** Nobody chooses among more; and looking each up in a longer list would take its time. */
+    static final int MOST_OPTIONS = 1_000;
 
     private static final Map<String, Type> WORDS = Map.of(
             "number", Type.number(),
@@ -83,15 +88,18 @@ final class TypeReader {
         };
     }
 
-    private Type choice(List<Expression.Option> options, boolean graded) {
-        List<String> words = new ArrayList<>();
+    private @Nullable Type choice(List<Expression.Option> options, boolean graded) {
+        if (options.size() > MOST_OPTIONS) {
+            problems.add(StructureDiagnostics.listTooLong(
+                    source, options.get(MOST_OPTIONS).span(), MOST_OPTIONS));
+            return null;
+        }
+        Set<String> words = new LinkedHashSet<>();
         for (Expression.Option option : options) {
-            if (words.contains(option.text())) {
+            if (!words.add(option.text())) {
                 problems.add(NameDiagnostics.optionTwice(source, option.span(), option.text()));
-            } else {
-                words.add(option.text());
             }
         }
-        return new Type.Choice(words, graded);
+        return new Type.Choice(List.copyOf(words), graded);
     }
 }

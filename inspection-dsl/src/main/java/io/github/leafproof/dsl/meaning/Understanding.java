@@ -42,6 +42,9 @@ public final class Understanding {
     }
 
     private Understood understand() {
+        if (outline.isTooLarge()) {
+            return new Understood(Optional.empty(), List.of(), problems.inFileOrder());
+        }
         CheckGraph.Identity identity = identity();
         Observations observations = new Observations(source, problems, outline, names, bench);
         Confidences confidences = new Confidences(source, problems);
@@ -54,7 +57,10 @@ public final class Understanding {
         Formula applies = applies();
         ReleaseRule release = new Releases(source, problems, outline).rule();
         new Rehearsals(source, problems, outline).look();
-        new Unused(source, problems, outline, names).look();
+        if (!problems.anyError()) {
+            // A misspelt name leaves another unused; who mends the one need not hear of the other.
+            new Unused(source, problems, outline, names).look();
+        }
         List<Diagnostic> found = problems.inFileOrder();
         if (found.stream().anyMatch(Diagnostic::isError)) {
             return new Understood(Optional.empty(), List.of(), found);
@@ -102,7 +108,7 @@ public final class Understanding {
         if (header.revision() < 1) {
             problems.add(StructureDiagnostics.badRevision(source, header.span()));
         }
-        if (outline.checks.isEmpty()) {
+        if (!outline.hasAnyCheck()) {
             problems.add(StructureDiagnostics.noCheck(source, header.span()));
         }
         return new CheckGraph.Identity(

@@ -57,6 +57,7 @@ final class Unused {
 
     private void gates() {
         Set<String> waitedFor = new HashSet<>();
+        Set<Span> used = new HashSet<>();
         for (Item<Declaration.Check> item : outline.checks.values()) {
             Stream.of(item.stageGates(), item.declaration().after())
                     .flatMap(List::stream)
@@ -64,9 +65,14 @@ final class Unused {
                     .forEach(waitedFor::add);
         }
         outline.checks.forEach((key, item) -> {
-            if (item.declaration().gate() && !waitedFor.contains(key)) {
-                problems.add(StructureDiagnostics.unused(
-                        source, item.declaration().target().span(), key, "a gate, but nothing waits for it"));
+            if (waitedFor.contains(key)) {
+                used.add(item.declaration().target().span());
+            }
+        });
+        outline.checks.forEach((key, item) -> {
+            Span span = item.declaration().target().span();
+            if (item.declaration().gate() && !used.contains(span)) {
+                problems.add(StructureDiagnostics.gateForNothing(source, span, key));
             }
         });
     }

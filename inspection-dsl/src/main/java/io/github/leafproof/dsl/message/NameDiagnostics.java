@@ -9,6 +9,7 @@ import io.github.leafproof.dsl.syntax.Target;
 import io.github.leafproof.inspection.quantity.Spelling;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 /** Mistakes with names: unknown ones, doubled ones, ones used for what they are not. */
 public final class NameDiagnostics {
@@ -18,21 +19,33 @@ public final class NameDiagnostics {
 
     private NameDiagnostics() {}
 
-    public static Diagnostic unknown(SourceText source, Span span, String name, List<String> known) {
+    public static Diagnostic unknown(SourceText source, Span span, String name, Collection<String> known) {
         return Diagnostic.error(Code.LP301, source, span, "nothing is called " + name)
                 .help(nearest(name, known, "declare it with observe or let"));
     }
 
-    public static Diagnostic declaredTwice(SourceText source, Name name, Span first) {
-        return Diagnostic.error(Code.LP302, source, name.span(), name.text() + " is declared twice")
+    public static Diagnostic declaredTwice(SourceText source, Name name, String key, Span first) {
+        return Diagnostic.error(Code.LP302, source, name.span(), key + " is declared twice")
                 .labelled("again here")
                 .alsoAt(source, first, "first here")
-                .help("give one of them another name; whatever is declared shares one set of names");
+                .help("give one of them another name; no two things of a procedure are called the same");
     }
 
     public static Diagnostic unknownFact(SourceText source, Span span, String name, List<String> known) {
         return Diagnostic.error(Code.LP303, source, span, "an engine has no fact called " + name)
-                .help(nearest(name, known, "docs/language.md lists the facts of an engine"));
+                .help(nearestFact(name, known)
+                        .map(near -> "did you mean engine." + near + "?")
+                        .orElse("docs/formats.md lists the facts of an engine"));
+    }
+
+    /** Of facts of one kind (materials.cylinder) only the last word is compared: the rest is alike anyway. */
+    private static Optional<String> nearestFact(String name, List<String> known) {
+        String kind = name.substring(0, name.lastIndexOf('.') + 1);
+        List<String> alike = known.stream()
+                .filter(fact -> fact.startsWith(kind))
+                .map(fact -> fact.substring(kind.length()))
+                .toList();
+        return Spelling.nearest(name.substring(kind.length()), alike).map(near -> kind + near);
     }
 
     public static Diagnostic unknownFunction(SourceText source, Span span, String name, List<String> known) {
@@ -42,7 +55,10 @@ public final class NameDiagnostics {
 
     public static Diagnostic unknownGauge(SourceText source, Name name, Collection<String> known) {
         return Diagnostic.error(Code.LP305, source, name.span(), "no gauge is called " + name.text())
-                .help(nearest(name.text(), known, "declare it, as in: gauge " + name.text() + " : leaf set"));
+                .help(nearest(
+                        name.text(),
+                        known,
+                        "declare it, as in: gauge " + name.text() + " : leaf set, or reading of temperature"));
     }
 
     public static Diagnostic unknownSetup(SourceText source, Name name, Collection<String> known) {
@@ -108,7 +124,13 @@ public final class NameDiagnostics {
 
     public static Diagnostic wrongIndex(SourceText source, Target target, List<String> rounds) {
         return Diagnostic.error(Code.LP317, source, target.span(), "there is no " + target)
-                .help("there is " + listed(rounds));
+                .help("it stands in a loop; write one of " + listed(rounds));
+    }
+
+    public static Diagnostic indexTooMany(SourceText source, Target target) {
+        String name = target.name().text();
+        return Diagnostic.error(Code.LP317, source, target.span(), "there is no " + target)
+                .help(name + " stands in no loop; write " + name + " alone");
     }
 
     public static Diagnostic loopIndexMissing(SourceText source, Target target, String variable) {

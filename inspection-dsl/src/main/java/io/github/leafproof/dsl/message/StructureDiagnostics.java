@@ -9,6 +9,9 @@ import java.util.List;
 /** Mistakes in how a procedure is put together. */
 public final class StructureDiagnostics {
 
+    /** A longer circle is shown without its middle. */
+    private static final int MOST_STEPS_SHOWN = 10;
+
     private StructureDiagnostics() {}
 
     public static Diagnostic noHeader(SourceText source) {
@@ -24,7 +27,8 @@ public final class StructureDiagnostics {
     }
 
     public static Diagnostic badRevision(SourceText source, Span span) {
-        return Diagnostic.error(Code.LP403, source, span, "revisions count from 1");
+        return Diagnostic.error(Code.LP403, source, span, "revisions count from 1")
+                .help("write revision 1, and raise it when the meaning of the procedure changes");
     }
 
     public static Diagnostic noCheck(SourceText source, Span span) {
@@ -34,7 +38,7 @@ public final class StructureDiagnostics {
 
     public static Diagnostic valueCircle(SourceText source, Span span, List<String> path) {
         return Diagnostic.error(Code.LP405, source, span, path.get(0) + " is made of itself: " + arrows(path))
-                .help("break the circle: one of these must come from observations alone");
+                .help("neither a value nor a function can rest on itself; take one of these steps out");
     }
 
     public static Diagnostic gateCircle(SourceText source, Span span, List<String> path) {
@@ -100,7 +104,7 @@ public final class StructureDiagnostics {
             SourceText source, Span span, String setup, String from, String to, Span declared) {
         return Diagnostic.error(Code.LP417, source, span, "nothing leads " + setup + " from " + from + " to " + to)
                 .alsoAt(source, declared, "declared here")
-                .help("say how it is done: " + from + " -> " + to + " \"…\"");
+                .help("say in the setup how it is done: " + from + " -> " + to + " \"…\"");
     }
 
     public static Diagnostic gapWithoutGauge(SourceText source, Span span) {
@@ -110,7 +114,8 @@ public final class StructureDiagnostics {
 
     public static Diagnostic textNotFixed(SourceText source, Span span) {
         return Diagnostic.error(Code.LP419, source, span, "this text must read the same for every engine")
-                .help("only the name of a loop may stand in its braces; values belong into advice or ask");
+                .help("only the variable of a loop may stand in its braces; what is measured can be shown in an ask or"
+                        + " an advised text");
     }
 
     public static Diagnostic laterLanguage(SourceText source, Span span, int version) {
@@ -123,8 +128,8 @@ public final class StructureDiagnostics {
     }
 
     public static Diagnostic notYet(SourceText source, Span span) {
-        return Diagnostic.error(Code.LP421, source, span, "this part of the language is not understood here")
-                .help("docs/language.md says what is");
+        return Diagnostic.error(Code.LP421, source, span, "this is kept for later, and means nothing yet")
+                .help("take it out; docs/language.md says what a procedure can say");
     }
 
     public static Diagnostic appliesAsksMore(SourceText source, Span span) {
@@ -133,14 +138,50 @@ public final class StructureDiagnostics {
                 .help("ask for facts of the engine only, such as engine.displacement; leave the rest to a check");
     }
 
+    public static Diagnostic gateForNothing(SourceText source, Span span, String name) {
+        return Diagnostic.warning(Code.LP431, source, span, name + " is a gate, but nothing waits for it")
+                .help("let a check wait for it with after " + name + ", or take the word gate out");
+    }
+
+    public static Diagnostic toleratedInside(SourceText source, Span tolerated, Span limit) {
+        return Diagnostic.error(Code.LP423, source, tolerated, "this tolerates nothing that the limit does not allow")
+                .labelled("tolerated")
+                .alsoAt(source, limit, "the limit")
+                .help("a tolerated limit lies beyond the limit; are the two the wrong way round?");
+    }
+
     public static Diagnostic unused(SourceText source, Span span, String name, String what) {
         return Diagnostic.warning(Code.LP431, source, span, name + " is " + what)
                 .help("take it out, or use it");
     }
 
-    public static Diagnostic tooManyDeclarations(SourceText source, Span span, int most) {
+    public static Diagnostic moreProblems(SourceText source, Span last, int more) {
+        String words = more == 1 ? "one more problem is not listed" : more + " more problems are not listed";
+        return Diagnostic.error(Code.LP704, source, new Span(last.end(), last.end()), words)
+                .help("mend those above first");
+    }
+
+    public static Diagnostic tooLarge(SourceText source, Span span, int most) {
         return Diagnostic.error(
-                Code.LP711, source, span, "with its loops written out the procedure has more than " + most + " parts");
+                        Code.LP711,
+                        source,
+                        span,
+                        "with its loops written out the procedure is larger than " + most + " parts, or 64 MiB of text")
+                .help("loops inside loops multiply: take values or a loop out");
+    }
+
+    public static Diagnostic listTooLong(SourceText source, Span first, int most) {
+        return Diagnostic.error(Code.LP714, source, first, "there are more than " + most + " in this list")
+                .help("this is the first that is too many; is it one list, or several?");
+    }
+
+    public static Diagnostic tooMuchInAll(SourceText source, Span span, int most) {
+        return Diagnostic.error(
+                        Code.LP713,
+                        source,
+                        span,
+                        "all functions applied so far come to more than " + most + " steps of computing")
+                .help("compute once in a let what is used again and again");
     }
 
     public static Diagnostic tooManySteps(SourceText source, Span span, int most) {
@@ -148,20 +189,26 @@ public final class StructureDiagnostics {
                         Code.LP712,
                         source,
                         span,
-                        "this value refers to later ones through more than " + most + " steps")
-                .help("declare values before those that use them");
+                        "this refers to what is declared further down, through more than " + most + " steps")
+                .help("declare values and functions above those that use them");
     }
 
-    public static Diagnostic functionTooLarge(SourceText source, Span span, int most) {
+    public static Diagnostic functionTooLarge(SourceText source, Span span, int most, int deepest) {
         return Diagnostic.error(
                         Code.LP713,
                         source,
                         span,
-                        "with all that it applies this function comes to more than " + most + " steps")
-                .help("keep what is used twice in a let");
+                        "with all the functions it uses, this one comes to more than " + most
+                                + " steps of computing, or to more than " + deepest + " within each other")
+                .help("each function that uses another twice doubles it; keep in a let what is used twice");
     }
 
     private static String arrows(List<String> path) {
-        return String.join(" -> ", path);
+        int left = path.size() - MOST_STEPS_SHOWN;
+        if (left <= 1) {
+            return String.join(" -> ", path);
+        }
+        return String.join(" -> ", path.subList(0, MOST_STEPS_SHOWN - 1)) + " -> " + (left) + " more -> "
+                + path.get(path.size() - 1);
     }
 }

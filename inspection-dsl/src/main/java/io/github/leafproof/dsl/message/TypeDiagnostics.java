@@ -6,9 +6,13 @@ import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.inspection.quantity.Spelling;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Mistakes with dimensions, units and types. */
 public final class TypeDiagnostics {
+
+    /** More words than these are not read. */
+    private static final int MOST_WORDS = 12;
 
     private TypeDiagnostics() {}
 
@@ -17,20 +21,32 @@ public final class TypeDiagnostics {
         return Diagnostic.error(Code.LP201, source, right, "this compares " + a(leftWords) + " with " + a(rightWords))
                 .labelled(rightWords)
                 .alsoAt(source, left, leftWords)
-                .help("compare like with like: a limit here must be " + a(leftWords) + ", unit and all");
+                .help(likeWithLike(leftWords, rightWords));
+    }
+
+    private static String likeWithLike(String leftWords, String rightWords) {
+        if (leftWords.equals("temperature") && rightWords.equals("temperature difference")) {
+            return "K is for differences; a temperature is written in °C or °F";
+        }
+        String wanted = leftWords.equals("gap") ? "a length" : a(leftWords);
+        return rightWords.equals("number")
+                ? "a limit here must be " + wanted + "; is its unit missing?"
+                : "compare like with like: a limit here must be " + wanted
+                        + (leftWords.equals("number") ? ", without a unit" : ", unit and all");
     }
 
     public static Diagnostic unlikeSum(
             SourceText source, Span sign, String word, Span left, String leftWords, Span right, String rightWords) {
-        boolean twoTemperatures = leftWords.equals("temperature") && rightWords.equals("temperature");
+        boolean temperatures = leftWords.startsWith("temperature") && rightWords.startsWith("temperature");
         String does = word.equals("+") ? "adds" : "takes";
         String from = word.equals("+") ? " to " : " from ";
         return Diagnostic.error(Code.LP202, source, sign, "this " + does + " " + a(rightWords) + from + a(leftWords))
                 .alsoAt(source, left, leftWords)
                 .alsoAt(source, right, rightWords)
                 .help(
-                        twoTemperatures
-                                ? "two temperatures have a difference but no sum; a difference is written in K"
+                        temperatures
+                                ? "a temperature less a temperature is a difference, and a difference, written in K, can"
+                                        + " be added to a temperature or taken from it"
                                 : "only like quantities have a sum or a difference; is a unit wrong, or missing?");
     }
 
@@ -70,17 +86,25 @@ public final class TypeDiagnostics {
     public static Diagnostic noNumber(SourceText source, Span span, String words) {
         return Diagnostic.error(
                         Code.LP209, source, span, "this is " + a(words) + ", and a number or a quantity is needed here")
-                .labelled(words);
+                .labelled(words)
+                .help("only numbers and quantities can be computed with or held against limits");
     }
 
     public static Diagnostic nothingToChoose(SourceText source, Span span, String words) {
-        return Diagnostic.error(Code.LP210, source, span, "one can choose by a choice or a grade; this is " + a(words))
+        return Diagnostic.error(
+                        Code.LP210,
+                        source,
+                        span,
+                        "this is " + a(words) + ", and only one of a few options can be chosen by")
                 .labelled(words)
-                .help("for a condition write: if … then … else …");
+                .help(
+                        words.equals("yes/no")
+                                ? "for a yes or no write: if … then … else …"
+                                : "choose by what was declared as one of … or grade …; a quantity is compared with limits");
     }
 
     public static Diagnostic choiceNotExhausted(SourceText source, Span span, List<String> left) {
-        return Diagnostic.error(Code.LP211, source, span, "the choice says nothing for " + String.join(", ", left))
+        return Diagnostic.error(Code.LP211, source, span, "the choice says nothing for " + few(left))
                 .help("add " + (left.size() == 1 ? "it" : "them") + ", or a line: otherwise: …");
     }
 
@@ -92,7 +116,12 @@ public final class TypeDiagnostics {
     }
 
     public static Diagnostic wrongArguments(SourceText source, Span span, String function, String wanted, int given) {
-        return Diagnostic.error(Code.LP213, source, span, function + " takes " + wanted + "; " + given + " given here");
+        return Diagnostic.error(Code.LP213, source, span, function + " takes " + wanted + ", and " + given(given))
+                .help("write them in its parentheses, with commas between");
+    }
+
+    private static String given(int values) {
+        return values == 0 ? "none is given" : values == 1 ? "one is given" : values + " are given";
     }
 
     public static Diagnostic wrongArgument(
@@ -102,7 +131,11 @@ public final class TypeDiagnostics {
                         source,
                         span,
                         "this is " + a(given) + ", and " + parameter + " of " + function + " must be " + a(wanted))
-                .labelled(given);
+                .labelled(given)
+                .help(
+                        wanted.equals("gap")
+                                ? "give it what is observed as a gap"
+                                : wanted.equals("number") ? "give it a plain number" : "give it " + a(wanted));
     }
 
     public static Diagnostic functionDimensions(SourceText source, Span span, String function, List<String> given) {
@@ -113,7 +146,12 @@ public final class TypeDiagnostics {
             default -> "all its values must be of one kind";
         };
         return Diagnostic.error(
-                        Code.LP215, source, span, function + " of " + String.join(" and ", given) + " makes no sense")
+                        Code.LP215,
+                        source,
+                        span,
+                        function + " of "
+                                + given.stream().map(TypeDiagnostics::a).collect(Collectors.joining(" and "))
+                                + " makes no sense")
                 .help(wanted);
     }
 
@@ -125,12 +163,12 @@ public final class TypeDiagnostics {
     public static Diagnostic noOption(SourceText source, Span span, String words, List<String> options) {
         return Diagnostic.error(
                         Code.LP217, source, span, "this is " + a(words) + ", and one of the options is needed here")
-                .help("the options are " + String.join(", ", options));
+                .help("the options are " + few(options));
     }
 
     public static Diagnostic notGraded(SourceText source, Span span, List<String> options) {
-        return Diagnostic.error(Code.LP218, source, span, "these options have no order: " + String.join(", ", options))
-                .help("declare them as a grade, lowest first: grade " + String.join(" < ", options));
+        return Diagnostic.error(Code.LP218, source, span, "these options have no order: " + few(options))
+                .help("if they have one, declare them as a grade, lowest first: grade … < …");
     }
 
     public static Diagnostic textCompared(SourceText source, Span span) {
@@ -139,8 +177,8 @@ public final class TypeDiagnostics {
     }
 
     public static Diagnostic yesNoCompared(SourceText source, Span span) {
-        return Diagnostic.error(Code.LP220, source, span, "a condition is compared with nothing but yes or no")
-                .help("a condition stands for itself: write it alone, or with not before it");
+        return Diagnostic.error(Code.LP220, source, span, "a yes or no is compared with nothing but yes or no")
+                .help("write it alone, or with not before it");
     }
 
     public static Diagnostic itemsCompared(SourceText source, Span span) {
@@ -151,7 +189,8 @@ public final class TypeDiagnostics {
     public static Diagnostic noItems(SourceText source, Span span, String words) {
         return Diagnostic.error(
                         Code.LP222, source, span, "this is " + a(words) + ", and a list of items is needed here")
-                .labelled(words);
+                .labelled(words)
+                .help("a list is what is observed as items, or engine.box");
     }
 
     public static Diagnostic noAdvice(SourceText source, Span span, String words) {
@@ -190,6 +229,14 @@ public final class TypeDiagnostics {
         if (words.equals("items")) {
             return "a list of items";
         }
-        return ("aeiou".indexOf(words.charAt(0)) >= 0 && !words.startsWith("one") ? "an " : "a ") + words;
+        if (words.startsWith("one of ")) {
+            return "an option (" + words + ")";
+        }
+        return ("aeiou".indexOf(words.charAt(0)) >= 0 ? "an " : "a ") + words;
+    }
+
+    private static String few(List<String> words) {
+        String some = String.join(", ", words.subList(0, Math.min(MOST_WORDS, words.size())));
+        return words.size() > MOST_WORDS ? some + " and " + (words.size() - MOST_WORDS) + " more" : some;
     }
 }
