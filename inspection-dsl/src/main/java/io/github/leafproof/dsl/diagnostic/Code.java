@@ -114,7 +114,6 @@ public enum Code {
     LP417("No change leads to the state that is needed"),
     LP418("A gap is observed without leaves or pins"),
     LP419("A text depends on values where it must not"),
-    LP420("The file is for a later language"),
     LP421("A part of the language is not understood"),
     LP422("Whether the procedure applies depends on more than the engine"),
     LP423("A tolerated limit lies inside the limit"),

@@ -10,7 +10,6 @@ import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Expression;
-import io.github.leafproof.dsl.syntax.Expression.Operator;
 import io.github.leafproof.inspection.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,22 +17,21 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** Sums, products, powers and functions, with the dimensions that they have. */
+/** What is computed: negatives, operations and functions, with the dimensions that they have. */
 final class Arithmetic {
-
-    /** Nothing at a bench is raised to more than this, and the dimension's exponents stay small. */
-    private static final int LARGEST_POWER = 9;
 
     private final SourceText source;
     private final Problems problems;
     private final Expressions expressions;
     private final Names names;
+    private final Operations operations;
 
     Arithmetic(SourceText source, Problems problems, Expressions expressions, Names names) {
         this.source = source;
         this.problems = problems;
         this.expressions = expressions;
         this.names = names;
+        this.operations = new Operations(source, problems, expressions);
     }
 
     @Nullable
@@ -44,7 +42,7 @@ final class Arithmetic {
         if (expression instanceof Expression.Negated negated) {
             return negated(negated, env);
         }
-        return operation((Expression.Arithmetic) expression, env);
+        return operations.value((Expression.Arithmetic) expression, env);
     }
 
     private @Nullable Typed negated(Expression.Negated negated, Env env) {
@@ -72,95 +70,8 @@ final class Arithmetic {
                 null);
     }
 
-    private @Nullable Typed operation(Expression.Arithmetic operation, Env env) {
-        Typed left = expressions.numeric(operation.left(), env);
-        Typed right = expressions.numeric(operation.right(), env);
-        if (left == null || right == null) {
-            return null;
-        }
-        Dimension a = left.type().inArithmetic().orElseThrow();
-        Dimension b = right.type().inArithmetic().orElseThrow();
-        String words = operand(operation.left(), left) + " "
-                + operation.operator().sign() + " " + operand(operation.right(), right);
-        List<Typed> both = List.of(left, right);
-        return switch (operation.operator()) {
-            case PLUS ->
-                sum(operation, Dimension.sum(a, b), a, b)
-                        .map(to -> computed(x -> x.get(0).plus(x.get(1)), both, words, to))
-                        .orElse(null);
-            case MINUS ->
-                sum(operation, Dimension.difference(a, b), a, b)
-                        .map(to -> computed(x -> x.get(0).minus(x.get(1)), both, words, to))
-                        .orElse(null);
-            case TIMES ->
-                multiplies(operation, a, b) ? computed(x -> x.get(0).times(x.get(1)), both, words, a.times(b)) : null;
-            case DIVIDED_BY ->
-                multiplies(operation, a, b)
-                        ? computed(x -> x.get(0).dividedBy(x.get(1)), both, words, a.dividedBy(b))
-                        : null;
-            case TO_THE -> power(operation, left, a, words);
-        };
-    }
-
-    private static String operand(Expression expression, Typed typed) {
-        boolean compound = expression instanceof Expression.Arithmetic || expression instanceof Expression.Negated;
-        return compound ? "(" + typed.formula().words() + ")" : typed.formula().words();
-    }
-
-    private Optional<Dimension> sum(
-            Expression.Arithmetic operation, Optional<Dimension> result, Dimension a, Dimension b) {
-        if (result.isEmpty()) {
-            problems.add(TypeDiagnostics.unlikeSum(
-                    source,
-                    operation.operatorSpan(),
-                    operation.operator().sign(),
-                    operation.left().span(),
-                    words(a),
-                    operation.right().span(),
-                    words(b)));
-        }
-        return result;
-    }
-
     private static String words(Dimension dimension) {
         return new Type.Measure(dimension).words();
-    }
-
-    private boolean multiplies(Expression.Arithmetic operation, Dimension a, Dimension b) {
-        if (a.isAbsolute() || b.isAbsolute()) {
-            Expression absolute = a.isAbsolute() ? operation.left() : operation.right();
-            String done = operation.operator() == Operator.TIMES ? "multiplied" : "divided";
-            problems.add(TypeDiagnostics.absoluteTemperature(source, absolute.span(), done));
-            return false;
-        }
-        return true;
-    }
-
-    private @Nullable Typed power(Expression.Arithmetic operation, Typed left, Dimension base, String words) {
-        Optional<Integer> exponent = wholeNumber(operation.right());
-        if (base.isAbsolute()) {
-            problems.add(
-                    TypeDiagnostics.absoluteTemperature(source, operation.left().span(), "raised to a power"));
-            return null;
-        }
-        if (exponent.isEmpty()) {
-            problems.add(TypeDiagnostics.badPower(source, operation.right().span(), LARGEST_POWER));
-            return null;
-        }
-        int power = exponent.get();
-        return computed(numbers -> numbers.get(0).power(power), List.of(left), words, base.power(power));
-    }
-
-    private static Optional<Integer> wholeNumber(Expression expression) {
-        boolean negative = expression instanceof Expression.Negated;
-        Expression plain = negative ? ((Expression.Negated) expression).operand() : expression;
-        if (!(plain instanceof Expression.Amount number)
-                || !number.unit().isEmpty()
-                || !number.number().matches("[0-9]{1,2}")) {
-            return Optional.empty();
-        }
-        int value = Integer.parseInt(number.number());
-        return value > LARGEST_POWER ? Optional.empty() : Optional.of(negative ? -value : value);
     }
 
     private static Typed computed(Computed.Rule rule, List<Typed> parts, String words, Dimension dimension) {

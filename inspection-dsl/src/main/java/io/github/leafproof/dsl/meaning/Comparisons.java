@@ -11,7 +11,9 @@ import io.github.leafproof.dsl.message.TypeDiagnostics;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Expression.Relation;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
@@ -61,20 +63,26 @@ final class Comparisons {
     }
 
     private @Nullable Formula joined(Expression.Joined joined, Env env) {
-        Formula left = expressions.condition(joined.left(), env);
-        Formula right = expressions.condition(joined.right(), env);
-        if (left == null || right == null) {
-            return null;
+        // A row of the same word is taken without descending into it: it may be a thousand long.
+        Deque<Expression> row = new ArrayDeque<>();
+        Expression first = joined;
+        while (first instanceof Expression.Joined same && same.and() == joined.and()) {
+            row.push(same.right());
+            first = same.left();
         }
+        row.push(first);
         List<Formula> parts = new ArrayList<>();
-        for (Formula side : List.of(left, right)) {
+        boolean sound = true;
+        for (Expression each : row) {
+            Formula side = expressions.condition(each, env);
+            sound &= side != null;
             if (side instanceof Joined same && same.and() == joined.and()) {
                 parts.addAll(same.parts());
-            } else {
+            } else if (side != null) {
                 parts.add(side);
             }
         }
-        return new Joined(joined.and(), parts);
+        return sound ? new Joined(joined.and(), parts) : null;
     }
 
     private @Nullable Formula between(Expression.Between between, Env env) {

@@ -8,6 +8,7 @@ import io.github.leafproof.dsl.formula.Phrase;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.message.NameDiagnostics;
+import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
@@ -25,8 +26,8 @@ import org.jspecify.annotations.Nullable;
 /** Expressions understood: each yields a formula and a type, or null after saying what is wrong with it. */
 final class Expressions {
 
-    /** The grammar lets one expression hold a chain of a thousand; with as many again Java's stack still has room. */
-    private static final int DEEPEST = 1_000;
+    /** So many expressions may be underway within each other; it leaves room on the smallest usual stack of Java. */
+    private static final int DEEPEST = 500;
 
     private final SourceText source;
     private final Problems problems;
@@ -36,6 +37,7 @@ final class Expressions {
     private final Choices choices;
     private final EngineFacts engineFacts;
     private int depth;
+    private boolean tooDeep;
 
     Expressions(SourceText source, Problems problems, Names names) {
         this.source = source;
@@ -49,7 +51,7 @@ final class Expressions {
 
     /** Whether so many expressions are underway within each other that no other value should be begun among them. */
     boolean isDeep() {
-        return depth > DEEPEST;
+        return depth > DEEPEST / 2;
     }
 
     /**
@@ -59,6 +61,14 @@ final class Expressions {
      */
     @Nullable
     Typed value(Expression expression, Env env, @Nullable Type expected) {
+        if (depth >= DEEPEST) {
+            if (!tooDeep) {
+                // What stands beside it is as deep, and goes with it.
+                problems.add(StructureDiagnostics.tooDeep(source, expression.span()));
+                tooDeep = true;
+            }
+            return null;
+        }
         depth++;
         Typed value = understood(expression, env, expected);
         depth--;

@@ -12,6 +12,7 @@ import io.github.leafproof.dsl.message.TypeDiagnostics;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Text;
+import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.verdict.DecisionRule;
 import java.util.ArrayList;
@@ -89,7 +90,8 @@ final class Observations {
             }
             return;
         }
-        if (gauge.kind() == GaugeNeed.Kind.READING && gauge.of() == null) {
+        Dimension of = gauge.of();
+        if (gauge.kind() == GaugeNeed.Kind.READING && of == null) {
             // What the gauge reads made no sense, and that was said already.
             return;
         }
@@ -97,7 +99,7 @@ final class Observations {
             case LEAF_SET, PIN_SET -> type instanceof Type.Gap;
             case COUNTER -> type instanceof Type.Count;
             case READING ->
-                type instanceof Type.Measure measure && measure.dimension().equals(gauge.of());
+                of != null && type instanceof Type.Measure measure && measure.dimension().equals(of);
         };
         if (!agrees && observe.gauge() != null) {
             problems.add(TypeDiagnostics.gaugeForOther(

@@ -127,11 +127,7 @@ final class Outline {
             decide = only(decide, given);
         } else if (declaration instanceof Declaration.Release given) {
             release = only(release, given);
-        } else if (declaration instanceof Declaration.Language language) {
-            if (language.version() != 1) {
-                problems.add(StructureDiagnostics.laterLanguage(text.source(), language.span(), language.version()));
-            }
-        } else {
+        } else if (!(declaration instanceof Declaration.Language)) {
             problems.add(StructureDiagnostics.notYet(text.source(), declaration.span()));
         }
     }

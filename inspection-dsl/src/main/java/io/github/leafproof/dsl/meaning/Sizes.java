@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.formula.Formula;
 import java.util.IdentityHashMap;
-import java.util.Map;
 
 /**
  * How much a function comes to, with all the functions that it applies: each that applies another twice doubles it, so
@@ -14,7 +13,7 @@ final class Sizes {
     static final int MOST_FORMULAS = 100_000;
 
     /** How deep they may stand in each other, so that judging stays within the stack. */
-    static final int DEEPEST = 1_500;
+    static final int DEEPEST = 500;
 
     /** How many formulas all applications together may come to: judging them takes a few seconds. */
     static final int MOST_IN_ALL = 20_000_000;
@@ -22,7 +21,7 @@ final class Sizes {
     private record Size(long formulas, int depth) {}
 
     /** Of the bodies of functions, each measured once. */
-    private final Map<Formula, Size> bodies = new IdentityHashMap<>();
+    private final IdentityHashMap<Formula, Size> bodies = new IdentityHashMap<>();
 
     private long applied;
 

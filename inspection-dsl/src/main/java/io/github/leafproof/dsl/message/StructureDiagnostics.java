@@ -118,15 +118,6 @@ public final class StructureDiagnostics {
                         + " an advised text");
     }
 
-    public static Diagnostic laterLanguage(SourceText source, Span span, int version) {
-        return Diagnostic.error(
-                        Code.LP420,
-                        source,
-                        span,
-                        "this is written in language " + version + "; language 1 is known here")
-                .help("use a later Leafproof");
-    }
-
     public static Diagnostic notYet(SourceText source, Span span) {
         return Diagnostic.error(Code.LP421, source, span, "this is kept for later, and means nothing yet")
                 .help("take it out; docs/language.md says what a procedure can say");
@@ -184,12 +175,18 @@ public final class StructureDiagnostics {
                 .help("compute once in a let what is used again and again");
     }
 
+    public static Diagnostic tooDeep(SourceText source, Span span) {
+        return Diagnostic.error(Code.LP702, source, span, "this is nested too deep")
+                .help("name a part of it with let and use the name");
+    }
+
     public static Diagnostic tooManySteps(SourceText source, Span span, int most) {
         return Diagnostic.error(
                         Code.LP712,
                         source,
                         span,
-                        "this refers to what is declared further down, through more than " + most + " steps")
+                        "this refers to what is declared further down, and so on, through too many steps: " + most
+                                + " are followed, or fewer long ones")
                 .help("declare values and functions above those that use them");
     }
 
@@ -208,7 +205,7 @@ public final class StructureDiagnostics {
         if (left <= 1) {
             return String.join(" -> ", path);
         }
-        return String.join(" -> ", path.subList(0, MOST_STEPS_SHOWN - 1)) + " -> " + (left) + " more -> "
+        return String.join(" -> ", path.subList(0, MOST_STEPS_SHOWN - 1)) + " -> " + left + " more -> "
                 + path.get(path.size() - 1);
     }
 }

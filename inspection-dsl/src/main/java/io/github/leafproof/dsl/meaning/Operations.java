@@ -1,0 +1,186 @@
+package io.github.leafproof.dsl.meaning;
+
+import io.github.leafproof.dsl.formula.Computed;
+import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.message.TypeDiagnostics;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.syntax.Expression;
+import io.github.leafproof.dsl.syntax.Expression.Operator;
+import io.github.leafproof.inspection.quantity.Dimension;
+import io.github.leafproof.inspection.quantity.Estimate;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Sums, products and powers. A row of operators, {@code a + b - c}, is taken from left to right without descending
+ * into it, and becomes one formula: rows may be a thousand long, and neither understanding nor judging one should need
+ * a thousand steps of the stack.
+ */
+final class Operations {
+
+    /** Nothing at a bench is raised to more than this, and the dimension's exponents stay small. */
+    private static final int LARGEST_POWER = 9;
+
+    private final SourceText source;
+    private final Problems problems;
+    private final Expressions expressions;
+
+    Operations(SourceText source, Problems problems, Expressions expressions) {
+        this.source = source;
+        this.problems = problems;
+        this.expressions = expressions;
+    }
+
+    @Nullable
+    Typed value(Expression.Arithmetic operation, Env env) {
+        return operation.operator() == Operator.TO_THE ? power(operation, env) : row(operation, env);
+    }
+
+    private @Nullable Typed row(Expression.Arithmetic last, Env env) {
+        Deque<Expression.Arithmetic> row = new ArrayDeque<>();
+        Expression first = last;
+        while (first instanceof Expression.Arithmetic step && step.operator() != Operator.TO_THE) {
+            row.push(step);
+            first = step.left();
+        }
+        Typed start = expressions.numeric(first, env);
+        Optional<Dimension> soFar =
+                start == null ? Optional.empty() : start.type().inArithmetic();
+        List<Formula> parts = new ArrayList<>();
+        List<Operator> operators = new ArrayList<>();
+        StringBuilder words = new StringBuilder();
+        if (start != null) {
+            parts.add(start.formula());
+            words.append(operand(first, start));
+        }
+        for (Expression.Arithmetic step : row) {
+            Typed right = expressions.numeric(step.right(), env);
+            soFar = right == null
+                    ? Optional.empty()
+                    : soFar.flatMap(left ->
+                            result(step, left, right.type().inArithmetic().orElseThrow()));
+            if (right != null) {
+                parts.add(right.formula());
+                bracket(words, operators, step.operator());
+                words.append(' ').append(step.operator().sign()).append(' ').append(operand(step.right(), right));
+            }
+            operators.add(step.operator());
+        }
+        return soFar.map(dimension -> new Typed(
+                        new Computed(inARow(operators), parts, words.toString()), new Type.Measure(dimension)))
+                .orElse(null);
+    }
+
+    private static Computed.Rule inARow(List<Operator> operators) {
+        List<Operator> fixed = List.copyOf(operators);
+        return numbers -> {
+            Estimate result = numbers.get(0);
+            for (int i = 0; i < fixed.size(); i++) {
+                result = applied(fixed.get(i), result, numbers.get(i + 1));
+            }
+            return result;
+        };
+    }
+
+    private static Estimate applied(Operator operator, Estimate left, Estimate right) {
+        return switch (operator) {
+            case PLUS -> left.plus(right);
+            case MINUS -> left.minus(right);
+            case TIMES -> left.times(right);
+            case DIVIDED_BY -> left.dividedBy(right);
+            case TO_THE -> throw new IllegalArgumentException("a power does not stand in a row");
+        };
+    }
+
+    private Optional<Dimension> result(Expression.Arithmetic step, Dimension left, Dimension right) {
+        return switch (step.operator()) {
+            case PLUS -> sum(step, Dimension.sum(left, right), left, right);
+            case MINUS -> sum(step, Dimension.difference(left, right), left, right);
+            case TIMES -> multiplies(step, left, right) ? Optional.of(left.times(right)) : Optional.empty();
+            case DIVIDED_BY -> multiplies(step, left, right) ? Optional.of(left.dividedBy(right)) : Optional.empty();
+            case TO_THE -> Optional.empty();
+        };
+    }
+
+    private Optional<Dimension> sum(
+            Expression.Arithmetic operation, Optional<Dimension> result, Dimension a, Dimension b) {
+        if (result.isEmpty()) {
+            problems.add(TypeDiagnostics.unlikeSum(
+                    source,
+                    operation.operatorSpan(),
+                    operation.operator().sign(),
+                    operation.left().span(),
+                    new Type.Measure(a).words(),
+                    operation.right().span(),
+                    new Type.Measure(b).words()));
+        }
+        return result;
+    }
+
+    private boolean multiplies(Expression.Arithmetic operation, Dimension a, Dimension b) {
+        if (a.isAbsolute() || b.isAbsolute()) {
+            Expression absolute = a.isAbsolute() ? operation.left() : operation.right();
+            String done = operation.operator() == Operator.TIMES ? "multiplied" : "divided";
+            problems.add(TypeDiagnostics.absoluteTemperature(source, absolute.span(), done));
+            return false;
+        }
+        return true;
+    }
+
+    /** What was a sum so far needs its parentheses before it is multiplied. */
+    private static void bracket(StringBuilder words, List<Operator> before, Operator next) {
+        if (!before.isEmpty() && isProduct(next) && !isProduct(before.get(before.size() - 1))) {
+            words.insert(0, '(').append(')');
+        }
+    }
+
+    private static boolean isProduct(Operator operator) {
+        return operator == Operator.TIMES || operator == Operator.DIVIDED_BY;
+    }
+
+    private static String operand(Expression expression, Typed typed) {
+        boolean compound = expression instanceof Expression.Arithmetic || expression instanceof Expression.Negated;
+        return compound ? "(" + typed.formula().words() + ")" : typed.formula().words();
+    }
+
+    private @Nullable Typed power(Expression.Arithmetic operation, Env env) {
+        Typed base = expressions.numeric(operation.left(), env);
+        Typed raisedTo = expressions.numeric(operation.right(), env);
+        if (base == null || raisedTo == null) {
+            return null;
+        }
+        Dimension dimension = base.type().inArithmetic().orElseThrow();
+        if (dimension.isAbsolute()) {
+            problems.add(
+                    TypeDiagnostics.absoluteTemperature(source, operation.left().span(), "raised to a power"));
+            return null;
+        }
+        Optional<Integer> exponent = wholeNumber(operation.right());
+        if (exponent.isEmpty()) {
+            problems.add(TypeDiagnostics.badPower(source, operation.right().span(), LARGEST_POWER));
+            return null;
+        }
+        int power = exponent.get();
+        String words = operand(operation.left(), base) + " ^ " + operand(operation.right(), raisedTo);
+        return new Typed(
+                new Computed(numbers -> numbers.get(0).power(power), List.of(base.formula()), words),
+                new Type.Measure(dimension.power(power)));
+    }
+
+    private static Optional<Integer> wholeNumber(Expression expression) {
+        boolean negative = expression instanceof Expression.Negated;
+        Expression plain = negative ? ((Expression.Negated) expression).operand() : expression;
+        if (!(plain instanceof Expression.Amount number)
+                || !number.unit().isEmpty()
+                || !number.number().matches("[0-9]{1,2}")) {
+            return Optional.empty();
+        }
+        int value = Integer.parseInt(number.number());
+        return value > LARGEST_POWER ? Optional.empty() : Optional.of(negative ? -value : value);
+    }
+}
