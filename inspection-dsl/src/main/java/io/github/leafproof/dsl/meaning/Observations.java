@@ -99,7 +99,9 @@ final class Observations {
             case LEAF_SET, PIN_SET -> type instanceof Type.Gap;
             case COUNTER -> type instanceof Type.Count;
             case READING ->
-                of != null && type instanceof Type.Measure measure && measure.dimension().equals(of);
+                of != null
+                        && type instanceof Type.Measure measure
+                        && measure.dimension().equals(of);
         };
         if (!agrees && observe.gauge() != null) {
             problems.add(TypeDiagnostics.gaugeForOther(

@@ -12,10 +12,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What kind of quantity an expression is follows from what it is made of, as on paper. */
 class DimensionsOfValuesTest {
 
-    private static final String GIVEN = "observe bore : length\nobserve stroke : length\nobserve head : temperature\n"
-            + "observe room : temperature\nobserve hold : time\nobserve turned : angle\nobserve flips : count\n"
-            + "observe play : gap with leaves\ngauge leaves : leaf set\nobserve share : number\n"
-            + "observe feel : grade none < soft < firm\nobserve arm : one of metal, plastic\nobserve free : yes/no\n";
+    private static final String GIVEN = """
+                observe bore : length
+                observe stroke : length
+                observe head : temperature
+                observe room : temperature
+                observe hold : time
+                observe turned : angle
+                observe flips : count
+                observe play : gap with leaves
+                gauge leaves : leaf set
+                observe share : number
+                observe feel : grade none < soft < firm
+                observe arm : one of metal, plastic
+                observe free : yes/no
+                """;
 
     @ParameterizedTest
     @CsvSource(
@@ -70,8 +81,11 @@ class DimensionsOfValuesTest {
 
     @Test
     void minus_five_degrees_is_a_temperature_below_the_freezing_point() {
-        String text = "observe room : temperature\nlet frost = -5 degC\n"
-                + "check above \"A\" { require room at least frost }\ncheck warm \"W\" { require room at least 5 degC }";
+        String text = """
+                observe room : temperature
+                let frost = -5 degC
+                check above "A" { require room at least frost }
+                check warm "W" { require room at least 5 degC }""";
 
         assertJudged(text, "room -4 degC", "above passes, warm fails");
         assertJudged(text, "room -6 degC", "above fails");
@@ -79,9 +93,12 @@ class DimensionsOfValuesTest {
 
     @Test
     void twenty_eight_degrees_less_twenty_one_are_seven_kelvin() {
-        String text = "observe head : temperature\nobserve room : temperature\nlet off = head - room\n"
-                + "check near \"N\" { require off between 6.999 K and 7.001 K }\n"
-                + "check same \"S\" { require head is_warm }";
+        String text = """
+                observe head : temperature
+                observe room : temperature
+                let off = head - room
+                check near "N" { require off between 6.999 K and 7.001 K }
+                check same "S" { require head is_warm }""";
 
         assertJudged(
                 text.replace("head is_warm", "off + room at most 28.001 degC"),
@@ -92,9 +109,11 @@ class DimensionsOfValuesTest {
     /** A bore of 27.7 mm and a stroke of 24.8 mm sweep π/4 · 27.7² · 24.8 mm³ = 14.945 cm³ (by hand). */
     @Test
     void the_swept_volume_follows_from_bore_and_stroke() {
-        String text = "observe bore : length\nobserve stroke : length\n"
-                + "define swept(d : length, s : length) = 3.14159265 / 4 * d ^ 2 * s\n"
-                + "check size \"S\" { require swept(bore, stroke) between 14.94 cm3 and 14.95 cm3 }";
+        String text = """
+                observe bore : length
+                observe stroke : length
+                define swept(d : length, s : length) = 3.14159265 / 4 * d ^ 2 * s
+                check size "S" { require swept(bore, stroke) between 14.94 cm3 and 14.95 cm3 }""";
 
         assertJudged(text, "bore 27.7 mm, stroke 24.8 mm", "size passes");
         assertJudged(text, "bore 28.7 mm, stroke 24.8 mm", "size fails");
@@ -103,12 +122,14 @@ class DimensionsOfValuesTest {
     /** sin 30° = 1/2, cos 60° = 1/2, tan 45° = 1 (any table); √2 lies between 1.41421 and 1.41422. */
     @Test
     void the_functions_give_what_a_table_gives() {
-        String text = "observe a : angle\ncheck s \"S\" { require sin(a) between 0.4999999 and 0.5000001 }\n"
-                + "check k \"K\" { require cos(2 * a) between 0.4999999 and 0.5000001 }\n"
-                + "check t \"T\" { require tan(1.5 * a) between 0.9999999 and 1.0000001 }\n"
-                + "check r \"R\" { require sqrt(4 * sin(a)) between 1.41421 and 1.41422 }\n"
-                + "check m \"M\" { require min(a, 20 deg, 40 deg) at most 20 deg and max(a, 20 deg) at least 30 deg }\n"
-                + "check b \"B\" { require abs(a - 40 deg) between 9.999 deg and 10.001 deg }";
+        String text = """
+                observe a : angle
+                check s "S" { require sin(a) between 0.4999999 and 0.5000001 }
+                check k "K" { require cos(2 * a) between 0.4999999 and 0.5000001 }
+                check t "T" { require tan(1.5 * a) between 0.9999999 and 1.0000001 }
+                check r "R" { require sqrt(4 * sin(a)) between 1.41421 and 1.41422 }
+                check m "M" { require min(a, 20 deg, 40 deg) at most 20 deg and max(a, 20 deg) at least 30 deg }
+                check b "B" { require abs(a - 40 deg) between 9.999 deg and 10.001 deg }""";
 
         assertJudged(text, "a 30 deg", "s passes, k passes, t passes, r passes, m passes, b passes");
         assertJudged(text, "a 31 deg", "s fails, k fails, t fails, r fails, b fails");
@@ -116,9 +137,12 @@ class DimensionsOfValuesTest {
 
     @Test
     void a_yes_may_be_compared_with_yes_and_no_and_says_no_more_than_itself() {
-        String text =
-                "observe free : yes/no\ncheck a \"A\" { require free is yes }\ncheck b \"B\" { require free is not no }\n"
-                        + "check c \"C\" { require free is no }\ncheck d \"D\" { require free }";
+        String text = """
+                observe free : yes/no
+                check a "A" { require free is yes }
+                check b "B" { require free is not no }
+                check c "C" { require free is no }
+                check d "D" { require free }""";
 
         assertJudged(text, "free yes", "a passes, b passes, c fails, d passes");
         assertJudged(text, "free no", "a fails, b fails, c passes, d fails");
@@ -126,10 +150,16 @@ class DimensionsOfValuesTest {
 
     @Test
     void what_is_counted_and_what_is_written_may_be_equal() {
-        String text = "observe flips : count\nobserve word : text\ncheck a \"A\" { require flips is 8 }\n"
-                + "check b \"B\" { require flips is not 8 }\ncheck c \"C\" { require word is \"dry\" }\n"
-                + "check d \"D\" { require word is not \"dry\" }\ncheck e \"E\" { require word is one of wet, dry }\n"
-                + "check f \"F\" { require flips < 8 }\ncheck g \"G\" { require flips > 7 }";
+        String text = """
+                observe flips : count
+                observe word : text
+                check a "A" { require flips is 8 }
+                check b "B" { require flips is not 8 }
+                check c "C" { require word is "dry" }
+                check d "D" { require word is not "dry" }
+                check e "E" { require word is one of wet, dry }
+                check f "F" { require flips < 8 }
+                check g "G" { require flips > 7 }""";
 
         assertJudged(
                 text, "flips 8, word \"dry\"", "a passes, b fails, c passes, d fails, e passes, f fails, g passes");
@@ -139,11 +169,17 @@ class DimensionsOfValuesTest {
 
     @Test
     void grades_compare_by_their_order_and_options_by_their_name() {
-        String text = "observe feel : grade none < soft < firm < hard\nobserve arm : one of metal, \"glass filled\"\n"
-                + "check a \"A\" { require feel at least soft }\ncheck b \"B\" { require feel at most soft }\n"
-                + "check c \"C\" { require feel between soft and firm }\ncheck d \"D\" { require feel > soft }\n"
-                + "check e \"E\" { require feel < soft }\ncheck f \"F\" { require arm is \"glass filled\" }\n"
-                + "check g \"G\" { require arm is one of metal, \"glass filled\" }\ncheck h \"H\" { require arm is not metal }";
+        String text = """
+                observe feel : grade none < soft < firm < hard
+                observe arm : one of metal, "glass filled"
+                check a "A" { require feel at least soft }
+                check b "B" { require feel at most soft }
+                check c "C" { require feel between soft and firm }
+                check d "D" { require feel > soft }
+                check e "E" { require feel < soft }
+                check f "F" { require arm is "glass filled" }
+                check g "G" { require arm is one of metal, "glass filled" }
+                check h "H" { require arm is not metal }""";
 
         assertJudged(
                 text,
@@ -166,8 +202,10 @@ class DimensionsOfValuesTest {
 
     @Test
     void a_name_that_is_an_option_and_a_value_means_the_option_where_an_option_is_wanted() {
-        String text = "observe arm : one of metal, plastic\nobserve metal : length\n"
-                + "check a \"A\" { require arm is metal and metal at most 3 mm }";
+        String text = """
+                observe arm : one of metal, plastic
+                observe metal : length
+                check a "A" { require arm is metal and metal at most 3 mm }""";
 
         assertThat(diagnostics(text)).isEmpty();
         assertJudged(text, "arm metal, metal 1 mm", "a passes");

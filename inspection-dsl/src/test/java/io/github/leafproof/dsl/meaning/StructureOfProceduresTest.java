@@ -31,11 +31,13 @@ class StructureOfProceduresTest {
 
     @Test
     void loops_in_loops_say_their_body_once_for_each_pair_of_values() {
-        String text = "for cylinder in front, rear { for valve in intake, exhaust {\n"
-                + "observe lash[cylinder][valve] : length ask \"Lash of {cylinder} {valve}\"\n"
-                + "check ok[cylinder][valve] \"{valve} valve, {cylinder}\" { require lash[cylinder][valve] at most 1 mm }\n"
-                + "} }\nlet most = max(lash[front][intake], lash[rear][exhaust])\n"
-                + "check both \"Both\" { require most at most 2 mm }";
+        String text = """
+                for cylinder in front, rear { for valve in intake, exhaust {
+                observe lash[cylinder][valve] : length ask "Lash of {cylinder} {valve}"
+                check ok[cylinder][valve] "{valve} valve, {cylinder}" { require lash[cylinder][valve] at most 1 mm }
+                } }
+                let most = max(lash[front][intake], lash[rear][exhaust])
+                check both "Both" { require most at most 2 mm }""";
 
         assertThat(graph(text).observations())
                 .extracting(Node.Observation::name)
@@ -50,20 +52,26 @@ class StructureOfProceduresTest {
 
     @Test
     void the_variable_of_a_loop_can_be_asked_about_and_chosen_by() {
-        String text = "for valve in intake, exhaust {\nobserve lash[valve] : length\n"
-                + "let widest[valve] = choose valve { intake: 0.1 mm   exhaust: 0.2 mm }\n"
-                + "let also[valve] = if valve is intake then 0.1 mm else 0.2 mm\n"
-                + "check a[valve] \"A\" { require lash[valve] at most widest[valve] and lash[valve] at most also[valve] }\n}";
+        String text = """
+                for valve in intake, exhaust {
+                observe lash[valve] : length
+                let widest[valve] = choose valve { intake: 0.1 mm   exhaust: 0.2 mm }
+                let also[valve] = if valve is intake then 0.1 mm else 0.2 mm
+                check a[valve] "A" { require lash[valve] at most widest[valve] and lash[valve] at most also[valve] }
+                }""";
 
         assertJudged(text, "lash[intake] 0.15 mm, lash[exhaust] 0.15 mm", "a[intake] fails, a[exhaust] passes");
     }
 
     @Test
     void a_gate_in_a_loop_stands_before_the_check_of_its_own_round() {
-        String text = "for side in left, right {\nobserve free[side] : yes/no\n"
-                + "check turns[side] \"T\" gate { require free[side] }\n"
-                + "check later[side] \"L\" { after turns[side] require free[side] }\n}\n"
-                + "check both \"B\" { after turns[left], turns[right] require free[left] }";
+        String text = """
+                for side in left, right {
+                observe free[side] : yes/no
+                check turns[side] "T" gate { require free[side] }
+                check later[side] "L" { after turns[side] require free[side] }
+                }
+                check both "B" { after turns[left], turns[right] require free[left] }""";
 
         assertThat(gatesOf("later[right]", text)).containsExactly("turns[right]");
         assertThat(gatesOf("both", text)).containsExactly("turns[left]", "turns[right]");
@@ -75,9 +83,15 @@ class StructureOfProceduresTest {
 
     @Test
     void the_gates_of_a_stage_stand_before_every_check_in_it_but_themselves() {
-        String text = FREE + "check cold \"C\" gate { require free }\nstage \"By hand\" {\n after cold, dry, wiped\n"
-                + "check dry \"D\" gate { require free }\ncheck wiped \"W\" gate { after dry require free }\n"
-                + "check turns \"T\" { require free }\n}\n";
+        String text = FREE + """
+                check cold "C" gate { require free }
+                stage "By hand" {
+                 after cold, dry, wiped
+                check dry "D" gate { require free }
+                check wiped "W" gate { after dry require free }
+                check turns "T" { require free }
+                }
+                """;
 
         assertThat(gatesOf("cold", text)).isEmpty();
         assertThat(gatesOf("dry", text)).isEmpty();
@@ -88,17 +102,21 @@ class StructureOfProceduresTest {
 
     @Test
     void a_gate_named_twice_is_waited_for_once() {
-        String text = FREE + "check cold \"C\" gate { require free }\nstage \"S\" { after cold\n"
-                + "check turns \"T\" { after cold, cold require free } }";
+        String text = FREE + """
+                check cold "C" gate { require free }
+                stage "S" { after cold
+                check turns "T" { after cold, cold require free } }""";
 
         assertThat(gatesOf("turns", text)).containsExactly("cold");
     }
 
     @Test
     void a_check_has_its_own_confidence_or_that_of_the_procedure() {
-        String text = "decide by simple acceptance\n" + FREE
-                + "check a \"A\" { require free }\ncheck b \"B\" { at 99 % require free }\n"
-                + "check c \"C\" { at 99.99 % require free }\ncheck d \"D\" { at 50 % require free }";
+        String text = "decide by simple acceptance\n" + FREE + """
+                check a "A" { require free }
+                check b "B" { at 99 % require free }
+                check c "C" { at 99.99 % require free }
+                check d "D" { at 50 % require free }""";
 
         assertThat(graph(text).rule()).isEqualTo(DecisionRule.simpleAcceptance());
         assertThat(check("a", text).rule()).isEqualTo(DecisionRule.simpleAcceptance());
@@ -115,8 +133,11 @@ class StructureOfProceduresTest {
      */
     @Test
     void what_is_sure_enough_at_95_percent_may_be_open_at_99() {
-        String text = "gauge depth : reading of length\nobserve wear : length with depth\n"
-                + "check a \"A\" { require wear at most 1 mm }\ncheck b \"B\" { at 99 % require wear at most 1 mm }";
+        String text = """
+                gauge depth : reading of length
+                observe wear : length with depth
+                check a "A" { require wear at most 1 mm }
+                check b "B" { at 99 % require wear at most 1 mm }""";
 
         assertJudged(text, "wear 0.965 mm", "a passes, b open");
         assertJudged(text, "wear 0.94 mm", "a passes, b passes");
@@ -132,8 +153,10 @@ class StructureOfProceduresTest {
 
     @Test
     void severity_is_major_unless_it_is_said() {
-        String text = FREE + "check a \"A\" { require free }\ncheck b \"B\" critical { require free }\n"
-                + "check c \"C\" minor { require free because \"the card\" }";
+        String text = FREE + """
+                check a "A" { require free }
+                check b "B" critical { require free }
+                check c "C" minor { require free because "the card" }""";
 
         assertThat(check("a", text).severity()).isEqualTo(Severity.MAJOR);
         assertThat(check("b", text).severity()).isEqualTo(Severity.CRITICAL);
@@ -145,12 +168,13 @@ class StructureOfProceduresTest {
     void functions_may_apply_others_and_take_options_conditions_gaps_and_texts() {
         String text = "gauge leaves : leaf set\nobserve lash : gap with leaves\nobserve arm : one of metal, plastic\n"
                 + FREE
-                + "define datum(kind : one of metal, plastic) = choose kind { metal: 0.1 mm   plastic: 0.2 mm }\n"
-                + "define widest(kind : one of metal, plastic, ok : yes/no) = if ok then datum(kind) else datum(metal)\n"
-                + "define inside(what : gap, most : length) = what at most most\n"
-                + "define said(word : text) = \"It is {word}.\"\n"
-                + "check a \"A\" { require inside(lash, widest(arm, free)) if fails advise said(\"wide\") }\n"
-                + "check b \"B\" { require inside(lash, datum(plastic)) if open advise next_leaf(lash, 0.1 mm, 0.2 mm) }";
+                + """
+                define datum(kind : one of metal, plastic) = choose kind { metal: 0.1 mm   plastic: 0.2 mm }
+                define widest(kind : one of metal, plastic, ok : yes/no) = if ok then datum(kind) else datum(metal)
+                define inside(what : gap, most : length) = what at most most
+                define said(word : text) = "It is {word}."
+                check a "A" { require inside(lash, widest(arm, free)) if fails advise said("wide") }
+                check b "B" { require inside(lash, datum(plastic)) if open advise next_leaf(lash, 0.1 mm, 0.2 mm) }""";
 
         assertThat(diagnostics(text)).isEmpty();
         assertJudged(text, "lash passes \"0.06\" refuses \"0.08\", arm metal, free no", "a passes, b passes");
@@ -159,8 +183,12 @@ class StructureOfProceduresTest {
 
     @Test
     void a_value_may_stand_below_its_users_and_comes_before_them_in_the_graph() {
-        String text = "observe wear : length\nlet a = b + 1 mm\nlet b = c + c\nlet c = wear / 2\n"
-                + "check d \"D\" { require a at most 3 mm }";
+        String text = """
+                observe wear : length
+                let a = b + 1 mm
+                let b = c + c
+                let c = wear / 2
+                check d "D" { require a at most 3 mm }""";
 
         assertThat(graph(text).derived()).extracting(Node.Derived::name).containsExactly("c", "b", "a");
         assertThat(graph(text).observationsOf(check("d", text)))
@@ -172,10 +200,14 @@ class StructureOfProceduresTest {
 
     @Test
     void what_need_not_be_observed_and_was_not_does_not_apply() {
-        String text =
-                "observe stop : yes/no when engine.throttle_stop\nobserve remark : text optional\nobserve must : yes/no\n"
-                        + "check a \"A\" { require stop }\ncheck b \"B\" { require remark is \"none\" }\n"
-                        + "check c \"C\" { require must }\ncheck d \"D\" { when engine.choke require must }";
+        String text = """
+                observe stop : yes/no when engine.throttle_stop
+                observe remark : text optional
+                observe must : yes/no
+                check a "A" { require stop }
+                check b "B" { require remark is "none" }
+                check c "C" { require must }
+                check d "D" { when engine.choke require must }""";
 
         Node.Observation remark = (Node.Observation) graph(text).node("remark").orElseThrow();
         assertThat(remark.optional()).isTrue();
@@ -209,10 +241,16 @@ class StructureOfProceduresTest {
 
     @Test
     void the_first_line_of_a_release_that_holds_decides() {
-        String text = FREE
-                + "observe dry : yes/no\ncheck a \"A\" critical { require free }\ncheck b \"B\" minor { require dry }\n"
-                + "release {\n reject when any critical fails and b fails\n hold when a fails, b untested\n"
-                + " unfinished when any minor fails or open\n ready otherwise\n}";
+        String text = FREE + """
+                observe dry : yes/no
+                check a "A" critical { require free }
+                check b "B" minor { require dry }
+                release {
+                 reject when any critical fails and b fails
+                 hold when a fails, b untested
+                 unfinished when any minor fails or open
+                 ready otherwise
+                }""";
 
         assertJudged(text, "free no, dry no", "release reject");
         assertJudged(text, "free no, dry yes", "release hold");
@@ -223,12 +261,14 @@ class StructureOfProceduresTest {
 
     @Test
     void an_observation_knows_its_states_hazards_gauge_and_notes() {
-        String text =
-                "hazard solvent \"Open the door.\"\nsetup covers starts on { on -> off \"Lift them\" hazard solvent  while off hazard eyes }\n"
-                        + "gauge clock : reading of pressure per time\ngauge clicks : counter\n"
-                        + "observe leak : pressure per time with clock setup covers off hazard fuel, solvent note \"Wait.\" note \"Look.\"\n"
-                        + "observe flips : count with clicks ask \"Of {engine.model}\"\n"
-                        + "check a \"A\" { require leak at most 1 kPa/min and flips at most 3 }";
+        String text = """
+                hazard solvent "Open the door."
+                setup covers starts on { on -> off "Lift them" hazard solvent  while off hazard eyes }
+                gauge clock : reading of pressure per time
+                gauge clicks : counter
+                observe leak : pressure per time with clock setup covers off hazard fuel, solvent note "Wait." note "Look."
+                observe flips : count with clicks ask "Of {engine.model}"
+                check a "A" { require leak at most 1 kPa/min and flips at most 3 }""";
 
         Node.Observation leak = (Node.Observation) graph(text).node("leak").orElseThrow();
         assertThat(leak.needs()).containsExactly(new BenchState.Need("covers", "off"));
@@ -242,11 +282,13 @@ class StructureOfProceduresTest {
 
     @Test
     void types_may_be_quotients_of_dimensions() {
-        String text =
-                "observe a : length per turn\nobserve b : pressure per minute\nobserve c : volume per hour per second\n"
-                        + "observe d : length per degree\n"
-                        + "check e \"E\" { require a at most 1 mm per turn and b at most 1 kPa/min and d at most 1 mm per deg }\n"
-                        + "check f \"F\" { require c at most 1 mL/h/s }";
+        String text = """
+                observe a : length per turn
+                observe b : pressure per minute
+                observe c : volume per hour per second
+                observe d : length per degree
+                check e "E" { require a at most 1 mm per turn and b at most 1 kPa/min and d at most 1 mm per deg }
+                check f "F" { require c at most 1 mL/h/s }""";
 
         assertThat(diagnostics(text)).isEmpty();
     }
@@ -261,8 +303,12 @@ class StructureOfProceduresTest {
 
     @Test
     void a_value_that_makes_no_sense_leaves_its_users_in_peace() {
-        String text = "observe x : length\nlet a = x + 3 K\nlet b = a / 2\ndefine f(q : length) = q + a\n"
-                + "check c \"C\" { require b at most f(3 mm) and a at most b }";
+        String text = """
+                observe x : length
+                let a = x + 3 K
+                let b = a / 2
+                define f(q : length) = q + a
+                check c "C" { require b at most f(3 mm) and a at most b }""";
 
         assertThat(compiled(text).diagnostics()).hasSize(1);
     }
