@@ -11,7 +11,7 @@ public final class Spelling {
 
     /**
      * The known word nearest to what was written: the same letters in another case, else the fewest letters changed, added,
-     * left out or swapped; of equals the one that begins alike, since first letters are seldom wrong. Empty when no word is near enough to be worth suggesting (about one letter in three wrong).
+     * left out or swapped; of equals the one that begins alike and is as long, since those are seldom wrong, and of the rest the first. Empty when no word is near enough to be worth suggesting (about one letter in three wrong).
      */
     public static Optional<String> nearest(String written, Collection<String> known) {
         Optional<String> otherCase = known.stream()
@@ -28,7 +28,7 @@ public final class Spelling {
                 .filter(word -> distance(word, written) <= allowed)
                 .min(Comparator.comparingInt((String word) -> distance(word, written))
                         .thenComparing(word -> !word.startsWith(written.substring(0, 1)))
-                        .thenComparing(Comparator.naturalOrder()));
+                        .thenComparing(word -> word.length() != written.length()));
     }
 
     /** True when only capitals tell the two apart. */

@@ -67,6 +67,7 @@ final class FileBytes {
         try (Stream<Path> files = Files.list(folder)) {
             List<String> names = files.map(file -> String.valueOf(file.getFileName()))
                     .filter(name -> name.endsWith(".json"))
+                    .sorted()
                     .toList();
             return Spelling.nearest(wanted.toString(), names);
         } catch (IOException e) {

@@ -24,8 +24,13 @@ class SpellingTest {
     }
 
     @Test
-    void of_two_words_as_near_the_first_in_the_alphabet_is_suggested() {
-        assertThat(Spelling.nearest("lash_mi", List.of("lash_min", "lash_mid"))).contains("lash_mid");
+    void of_two_words_as_near_the_first_given_is_suggested() {
+        assertThat(Spelling.nearest("lash_mi", List.of("lash_min", "lash_mid"))).contains("lash_min");
+    }
+
+    @Test
+    void of_words_as_near_the_one_that_begins_alike_and_is_as_long_is_suggested() {
+        assertThat(Spelling.nearest("mn", List.of("in", "m", "mm"))).contains("mm");
     }
 
     @Test
