@@ -1,7 +1,10 @@
 package io.github.leafproof.dsl.formula;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * What a condition has to say for itself once it is judged: what it requires, in numbers; the value it found; the
@@ -10,7 +13,7 @@ import java.util.List;
 public final class Account {
 
     private final List<String> requirements = new ArrayList<>();
-    private final List<String> values = new ArrayList<>();
+    private final Map<String, String> values = new LinkedHashMap<>();
     private final List<String> reasons = new ArrayList<>();
 
     private Account() {}
@@ -27,9 +30,13 @@ public final class Account {
         return String.join(" ", requirements);
     }
 
-    /** The values that were judged, in one line; empty where nothing was measured. */
+    /** The values that were judged, in one line, by name where there are several; empty where nothing was measured. */
     public String value() {
-        return String.join("; ", values);
+        return values.size() == 1
+                ? values.values().iterator().next()
+                : values.entrySet().stream()
+                        .map(value -> value.getKey() + " " + value.getValue())
+                        .collect(Collectors.joining("; "));
     }
 
     /** Why it came out as it did, a sentence each. */
@@ -41,8 +48,10 @@ public final class Account {
         requirements.add(words);
     }
 
-    void joins(String word) {
-        requirements.add(word);
+    /** Takes over what a part has to say for itself. */
+    void includes(Account part) {
+        part.values.forEach(values::putIfAbsent);
+        part.reasons.forEach(this::says);
     }
 
     void says(String sentence) {
@@ -54,10 +63,7 @@ public final class Account {
     void measures(Formula subject, Frame frame) {
         Value value = subject.value(frame);
         if (!(value instanceof Value.Missing) && !(subject instanceof Constant)) {
-            String shown = Shown.measured(value, frame.units());
-            if (!values.contains(shown)) {
-                values.add(shown);
-            }
+            values.putIfAbsent(subject.words(), Shown.measured(value, frame.units()));
         }
     }
 }

@@ -62,8 +62,8 @@ public record Computed(Rule rule, List<Formula> parts, String words) implements 
 
     private static String sizeUnknown(Value.Felt felt) {
         return felt.evidence().trials().isEmpty()
-                ? "was not tried with any leaf"
-                : "has no upper end yet, since no leaf has refused";
+                ? "was not tried with any " + felt.noun()
+                : "has no upper end yet, since no " + felt.noun() + " has refused";
     }
 
     /** The estimate of a value that is a number, or null. */

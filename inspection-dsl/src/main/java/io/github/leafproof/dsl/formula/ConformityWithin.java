@@ -20,11 +20,10 @@ final class ConformityWithin {
      * their difference, in which shared errors cancel, is judged against zero.
      */
     static Conformity ofReading(Estimate reading, @Nullable Estimate lower, @Nullable Estimate upper, boolean strict) {
-        if (strict && reading.isExact()) {
-            return Conformity.certain(isStrictlyInside(reading.value(), lower, upper));
-        }
         if (isExact(lower) && isExact(upper)) {
-            return Conformity.ofReading(reading, LimitsHeld.exactly(lower, upper));
+            return strict && reading.isExact()
+                    ? strictly(reading, lower, upper)
+                    : Conformity.ofReading(reading, LimitsHeld.exactly(lower, upper));
         }
         Conformity above = lower == null
                 ? Conformity.certain(true)
@@ -69,7 +68,15 @@ final class ConformityWithin {
                 : Estimate.exact(limit.value() + z * limit.standardUncertainty(), limit.dimension());
     }
 
-    private static boolean isStrictlyInside(double value, @Nullable Estimate lower, @Nullable Estimate upper) {
-        return (lower == null || value > lower.value()) && (upper == null || value < upper.value());
+    /** An exact value that is at a limit, to the last bits of a calculation, lies beyond a strict one. */
+    private static Conformity strictly(Estimate value, @Nullable Estimate lower, @Nullable Estimate upper) {
+        boolean low = lower != null && keeps(value, LimitsHeld.exactly(null, lower));
+        boolean high = upper != null && keeps(value, LimitsHeld.exactly(upper, null));
+        double conforms = low || high ? 0 : 1;
+        return new Conformity(conforms, conforms, low ? 1 : 0, high ? 1 : 0);
+    }
+
+    private static boolean keeps(Estimate value, Limits limits) {
+        return Conformity.ofReading(value, limits).low() == 1;
     }
 }

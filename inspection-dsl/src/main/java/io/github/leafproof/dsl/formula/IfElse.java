@@ -32,10 +32,13 @@ public record IfElse(Formula condition, Formula then, Formula otherwise) impleme
 
     @Override
     public void account(Frame frame, Account account) {
-        if (condition.value(frame) instanceof Value.Judged judged && judged.holds()) {
+        Value found = condition.value(frame);
+        if (found instanceof Value.Judged judged && judged.holds()) {
             then.account(frame, account);
-        } else {
+        } else if (found instanceof Value.Judged judged && judged.outcome() == Outcome.FAILS) {
             otherwise.account(frame, account);
+        } else {
+            account.requires(words());
         }
     }
 }

@@ -9,7 +9,8 @@ import java.util.stream.Collectors;
 
 /**
  * Conditions joined by and, or by or: three-valued logic (Kleene). One that decides alone decides, whatever is open or
- * lacking beside it; otherwise what is lacking must be supplied first.
+ * lacking beside it; otherwise what is lacking must be supplied first. What need not be observed, and was not, has no say:
+ * the rest is judged without it.
  *
  * <p>The bounds of the joint probability assume nothing of how the parts depend on each other (Fréchet's bounds).
  */
@@ -35,7 +36,7 @@ public record Joined(boolean and, List<Formula> parts) implements Formula {
             }
         }
         Outcome decisive = and ? Outcome.FAILS : Outcome.PASSES;
-        boolean lacks = values.stream().anyMatch(Value.Missing.class::isInstance);
+        boolean lacks = values.stream().anyMatch(value -> value instanceof Value.Missing missing && !missing.isNotAsked());
         return joint == null || (lacks && joint.outcome() != decisive) ? Value.Missing.of(values) : joint;
     }
 
@@ -60,11 +61,12 @@ public record Joined(boolean and, List<Formula> parts) implements Formula {
 
     @Override
     public void account(Frame frame, Account account) {
-        for (int i = 0; i < parts.size(); i++) {
-            if (i > 0) {
-                account.joins(and ? "and" : "or");
-            }
-            parts.get(i).account(frame, account);
+        List<String> required = new ArrayList<>(parts.size());
+        for (Formula part : parts) {
+            Account own = Account.of(part, frame);
+            required.add(part instanceof Joined ? "(" + own.requirement() + ")" : own.requirement());
+            account.includes(own);
         }
+        account.requires(String.join(and ? " and " : " or ", required));
     }
 }

@@ -32,8 +32,9 @@ public record Not(Formula part) implements Formula {
 
     @Override
     public void account(Frame frame, Account account) {
-        account.requires(part instanceof Slot ? part.words() + " is no" : words());
-        part.parts().forEach(each -> account.measures(each, frame));
-        account.measures(part, frame);
+        Account own = Account.of(part, frame);
+        String opposite = "not " + (part instanceof Joined ? "(" + own.requirement() + ")" : own.requirement());
+        account.requires(part instanceof Slot ? part.words() + " is no" : opposite);
+        account.includes(own);
     }
 }

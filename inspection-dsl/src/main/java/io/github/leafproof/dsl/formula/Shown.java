@@ -63,7 +63,13 @@ public final class Shown {
             return things.items().isEmpty() ? "nothing" : String.join(", ", things.items());
         }
         if (value instanceof Value.Judged judged) {
-            return judged.conformity().low() == 1 ? "yes" : judged.conformity().high() == 0 ? "no" : "open";
+            return switch (judged.outcome()) {
+                case PASSES -> "yes";
+                case TOLERATED -> "yes, within what is tolerated";
+                case FAILS -> "no";
+                case CONTRADICTED -> "contradicted";
+                default -> "open";
+            };
         }
         return value(value, -1, units);
     }

@@ -3,6 +3,8 @@ package io.github.leafproof.dsl.formula;
 import io.github.leafproof.inspection.clearance.FeelTrial;
 import io.github.leafproof.inspection.clearance.GapEvidence;
 import io.github.leafproof.inspection.gauge.FeelSet;
+import io.github.leafproof.inspection.gauge.Feeler;
+import io.github.leafproof.inspection.gauge.PinSet;
 import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.Unit;
@@ -35,6 +37,16 @@ public sealed interface Value {
 
     /** What was learned of a gap, and with which set of leaves or pins it can be asked further. */
     record Felt(GapEvidence evidence, FeelSet set) implements Value {
+        /** What the set is made of: leaf or pin. */
+        public String noun() {
+            return set instanceof PinSet ? "pin" : "leaf";
+        }
+
+        /** What was offered of it: leaf, pin or stack. */
+        public String noun(Feeler offered) {
+            return offered.leaves().size() > 1 ? "stack" : noun();
+        }
+
         /** With the trials of another entry. */
         public Felt with(Felt more) {
             GapEvidence all = evidence;
@@ -86,6 +98,11 @@ public sealed interface Value {
 
         public static Missing of(Lack.Kind kind, String subject, String words) {
             return new Missing(List.of(new Lack(kind, subject, words)));
+        }
+
+        /** Whether nothing is lacking but what need not be there. */
+        public boolean isNotAsked() {
+            return lacks.stream().allMatch(lack -> lack.kind() == Lack.Kind.NOT_ASKED);
         }
 
         /** Everything that is lacking, as a sentence without its end. */

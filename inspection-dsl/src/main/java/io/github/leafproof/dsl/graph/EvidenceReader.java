@@ -47,6 +47,10 @@ final class EvidenceReader {
 
     Read<Evidence> read() {
         isForThisProcedure();
+        if (problems.any()) {
+            // Whatever else is wrong is only that it was written for something else.
+            return new Read.Refused<>(problems.all());
+        }
         takeGauges();
         takeFacts();
         appliesToThisEngine();
@@ -137,6 +141,7 @@ final class EvidenceReader {
         List<Value> found = null;
         List<Value> current = new ArrayList<>();
         List<Evidence.Statement> said = new ArrayList<>();
+        boolean readable = true;
         for (Entry entry : entries) {
             if (entry.given() instanceof Given.Adjusted) {
                 found = found == null ? current : found;
@@ -144,12 +149,13 @@ final class EvidenceReader {
                 said.add(new Evidence.Statement(entry, new Value.Words("adjusted"), false));
                 continue;
             }
-            if (entry.corrects()) {
+            if (entry.corrects() && readable) {
                 unsayLast(said, current, entry);
             } else if (!current.isEmpty() && !(observation.type() instanceof Type.Gap)) {
                 problems.observedTwice(entry);
             }
             Value value = reader.value(observation, entry);
+            readable = value != null;
             if (value != null) {
                 current.add(value);
                 said.add(new Evidence.Statement(entry, value, false));

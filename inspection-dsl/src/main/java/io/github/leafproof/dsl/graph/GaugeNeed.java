@@ -33,6 +33,15 @@ public record GaugeNeed(String name, Kind kind, @Nullable Dimension of) {
         }
     }
 
+    /** The need that a gauge meets best, to say what it is. */
+    static GaugeNeed metBy(Gauge gauge) {
+        if (gauge instanceof ReadingInstrument instrument) {
+            return new GaugeNeed(gauge.name(), Kind.READING, instrument.of());
+        }
+        Kind kind = gauge instanceof LeafSet ? Kind.LEAF_SET : gauge instanceof PinSet ? Kind.PIN_SET : Kind.COUNTER;
+        return new GaugeNeed(gauge.name(), kind, null);
+    }
+
     /** In words: {@code an instrument to read temperature}. */
     public String words() {
         return of == null ? kind.words() : kind.words() + " " + of.words();

@@ -30,10 +30,9 @@ public final class Judge {
 
     private static Value[] slots(CheckGraph graph, Value[] slots, UnitSystem units) {
         Frame frame = Frame.of(slots, graph.rule(), units);
-        derive(graph, slots, frame);
-        if (leaveOutWhatDoesNotApply(graph, slots, frame)) {
+        do {
             derive(graph, slots, frame);
-        }
+        } while (leaveOutWhatDoesNotApply(graph, slots, frame));
         return slots;
     }
 
@@ -43,14 +42,16 @@ public final class Judge {
         }
     }
 
-    /** Nobody needs to enter what does not apply to this engine; says whether there was any such. */
+    /**
+     * Nobody needs to enter what does not apply to this engine; says whether there was any such. What hangs on something
+     * left out is left out with it, so this is asked again until nothing more falls away.
+     */
     private static boolean leaveOutWhatDoesNotApply(CheckGraph graph, Value[] slots, Frame frame) {
         boolean any = false;
         for (Node.Observation observation : graph.observations()) {
-            boolean missing = slots[observation.slot()] instanceof Value.Missing;
-            if (missing && observation.when() != null) {
-                Value applies = observation.when().value(frame);
-                if (applies instanceof Value.Judged judged && judged.outcome() == Outcome.FAILS) {
+            boolean asked = slots[observation.slot()] instanceof Value.Missing missing && !missing.isNotAsked();
+            if (asked && observation.when() != null) {
+                if (doesNotApply(observation.when().value(frame))) {
                     slots[observation.slot()] =
                             Value.Missing.of(Value.Lack.Kind.NOT_ASKED, observation.name(), "does not apply");
                     any = true;
@@ -58,6 +59,12 @@ public final class Judge {
             }
         }
         return any;
+    }
+
+    private static boolean doesNotApply(Value applies) {
+        return applies instanceof Value.Judged judged
+                ? judged.outcome() == Outcome.FAILS
+                : applies instanceof Value.Missing missing && missing.isNotAsked();
     }
 
     private static Verdict[] verdicts(CheckGraph graph, Value[] slots, UnitSystem units) {

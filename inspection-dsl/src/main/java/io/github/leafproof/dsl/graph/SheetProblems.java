@@ -3,11 +3,13 @@ package io.github.leafproof.dsl.graph;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.inspection.gauge.FeelSet;
 import io.github.leafproof.inspection.gauge.Gauge;
+import io.github.leafproof.inspection.gauge.PinSet;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.QuantityException;
 import io.github.leafproof.inspection.quantity.Spelling;
 import io.github.leafproof.inspection.record.Entry;
+import io.github.leafproof.inspection.record.Given;
 import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.TrialGiven;
 import java.util.ArrayList;
@@ -92,7 +94,7 @@ final class SheetProblems {
                 "LP674",
                 tray,
                 "$.gauges",
-                need.name() + " must be " + need.words() + ", and the tray's is a " + gauge.kind(),
+                need.name() + " must be " + need.words() + ", and the tray's is " + GaugeNeed.metBy(gauge).words(),
                 "name another gauge in the procedure, or correct the tray");
     }
 
@@ -133,15 +135,43 @@ final class SheetProblems {
                 "LP678",
                 sheet,
                 entry.place(),
-                entry.observe() + " is " + kind(observation.type()) + ", and the entry gives something else",
+                entry.observe() + " asks for " + wanted(observation.type()) + ", and the entry gives "
+                        + given(entry.given()),
                 "enter it as " + example(observation.type()));
     }
 
-    private static String kind(Type type) {
+    private static String wanted(Type type) {
         if (type instanceof Type.Measure measure) {
-            return "a quantity (" + measure.words() + ")";
+            return measure.dimension().isRatio()
+                    ? "a number"
+                    : measure.dimension().phrase();
         }
-        return type instanceof Type.Choice ? type.words() : "of the type " + type.words();
+        if (type instanceof Type.Choice choice) {
+            return "one of " + String.join(", ", choice.options());
+        }
+        if (type instanceof Type.Gap) {
+            return "trials of leaves or pins";
+        }
+        if (type instanceof Type.Items) {
+            return "a list of things";
+        }
+        return type instanceof Type.YesNo ? "yes or no" : type instanceof Type.Count ? "a whole number" : "words";
+    }
+
+    private static String given(Given given) {
+        if (given instanceof Given.Words words) {
+            return "\"" + words.text() + "\"";
+        }
+        if (given instanceof Given.Flag flag) {
+            return flag.yes() ? "yes (true)" : "no (false)";
+        }
+        if (given instanceof Given.Count count) {
+            return "the bare number " + count.number();
+        }
+        if (given instanceof Given.Trials) {
+            return "trials of leaves or pins";
+        }
+        return given instanceof Given.Items ? "a list of things" : "a series of readings";
     }
 
     private static String example(Type type) {
@@ -186,9 +216,13 @@ final class SheetProblems {
                 "LP622",
                 sheet,
                 entry.place(),
-                entry.observe() + " is a " + wanted.words() + ", and " + shown + " is a "
-                        + shown.dimension().words(),
-                shown.dimension().isRatio() ? "write the unit behind the number" : null);
+                entry.observe() + " is " + named(wanted) + ", and " + shown + " is "
+                        + named(shown.dimension()),
+                shown.dimension().isRatio() ? "write the unit behind the number" : "enter " + named(wanted));
+    }
+
+    private static String named(Dimension dimension) {
+        return dimension.isRatio() ? "a plain number" : dimension.phrase();
     }
 
     void noQuantity(Entry entry, QuantityException wrong) {
@@ -209,7 +243,10 @@ final class SheetProblems {
                 sheet,
                 trial.place(),
                 set.name() + " cannot offer " + offered,
-                "it is marked " + marked + "; leaves can be stacked, each once, and pins cannot");
+                "it holds " + marked
+                        + (set instanceof PinSet
+                                ? "; pins are offered one at a time"
+                                : "; leaves can be stacked, each of them once"));
     }
 
     private static String nearest(String word, Collection<String> known, String otherwise) {

@@ -45,7 +45,7 @@ public record Verdict(
     }
 
     private static Outcome outcomeWithout(List<Value.Lack> lacks) {
-        if (lacks.stream().allMatch(lack -> lack.kind() == Value.Lack.Kind.NOT_ASKED)) {
+        if (new Value.Missing(lacks).isNotAsked()) {
             return Outcome.NOT_APPLICABLE;
         }
         return lacks.stream().allMatch(lack -> lack.kind() == Value.Lack.Kind.UNDECIDED)

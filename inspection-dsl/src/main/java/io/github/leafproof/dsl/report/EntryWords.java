@@ -49,7 +49,7 @@ final class EntryWords {
         }
         if (value instanceof Value.Felt felt) {
             return felt.evidence().trials().stream()
-                    .map(trial -> observation.name() + ": " + trial(trial) + tail)
+                    .map(trial -> observation.name() + ": " + felt.noun(trial.feeler()) + " " + trial(trial) + tail)
                     .toList();
         }
         if (value instanceof Value.Missing missing) {

@@ -92,7 +92,8 @@ public final class Reporting {
         Node.Check check = verdict.check();
         Frame frame = judgement.frame(check);
         Account account = Account.of(check.requirement(), frame);
-        boolean judged = verdict.conformity() != null;
+        // Evidence that disagrees with itself has shown nothing, whatever its bounds come to.
+        boolean judged = verdict.conformity() != null && verdict.outcome() != Outcome.CONTRADICTED;
         List<Node.Observation> observed = graph.observationsOf(check);
         List<String> notes = new ArrayList<>(entries.notes(observed));
         check.because().forEach(reason -> notes.add(LIMIT_FROM + reason));
@@ -104,7 +105,7 @@ public final class Reporting {
                 check.gate(),
                 verdict.outcome(),
                 verdict.side(),
-                probability(verdict.conformity()),
+                judged ? probability(verdict.conformity()) : null,
                 judged && !account.value().isEmpty() ? account.value() : null,
                 account.requirement(),
                 evidence(verdict, account, observed),
@@ -136,8 +137,8 @@ public final class Reporting {
             }
         }
         if (verdict.outcome() == Outcome.CONTRADICTED && advice.isEmpty()) {
-            advice.add("Wipe the leaves and the gap clean and repeat both trials; if they still disagree, measure the"
-                    + " leaves again.");
+            advice.add("Wipe both, and the gap, and repeat both trials; if they still disagree, have both measured"
+                    + " again.");
         }
         return advice;
     }

@@ -107,9 +107,13 @@ public final class TextReport {
             // Whoever reads that it was wrong wants to see what was done about it.
             check.evidence().forEach(evidence -> field("evidence", evidence));
         }
-        check.notes().stream()
-                .filter(note -> !quiet || !note.startsWith(Reporting.LIMIT_FROM))
-                .forEach(note -> field("note", note));
+        for (String note : check.notes()) {
+            if (!note.startsWith(Reporting.LIMIT_FROM)) {
+                field("note", note);
+            } else if (!quiet) {
+                field("because", note.substring(Reporting.LIMIT_FROM.length()));
+            }
+        }
     }
 
     private void details(Report.Check check) {
