@@ -15,10 +15,14 @@ import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.record.ReportFile;
 import io.github.leafproof.inspection.record.SheetFile;
 import io.github.leafproof.inspection.record.TrayFile;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -75,6 +79,9 @@ final class InspectCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (json != null && overwritesAnInput(json)) {
+            return Exit.BAD_INPUT.code();
+        }
         Compiled compiled = Procedure.read(procedure);
         console.complain(compiled.diagnostics());
         Read<Document<JobSheet>> sheetRead = SheetFile.read(sheet);
@@ -90,6 +97,32 @@ final class InspectCommand implements Callable<Integer> {
                 compiled.procedure().get().judge(cardRead.get(), trayRead.get(), sheetRead.orElseThrow(), units);
         console.complainOfFiles(report.problems());
         return report.value().map(this::hand).orElse(Exit.BAD_INPUT).code();
+    }
+
+    /** A report written over the sheet it was made from would take the evidence with it. */
+    private boolean overwritesAnInput(Path target) {
+        return Stream.of(procedure, sheet, card, tray)
+                .filter(Objects::nonNull)
+                .anyMatch(input -> overwrites(target, input));
+    }
+
+    private boolean overwrites(Path target, Path input) {
+        boolean same = isSame(target, input);
+        if (same) {
+            console.err()
+                    .print("leafproof: --json would write the report over " + input
+                            + "\n   help: name another file for the report\n");
+        }
+        return same;
+    }
+
+    private static boolean isSame(Path one, Path other) {
+        try {
+            return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
+        } catch (IOException unreadable) {
+            // Then it cannot be written either, and whoever tries says so.
+            return false;
+        }
     }
 
     private interface FileReader<T> {
@@ -108,8 +141,11 @@ final class InspectCommand implements Callable<Integer> {
                     "name it there, or with --" + what)));
             return Optional.empty();
         }
-        Path file = given != null ? given : sheet.resolveSibling(String.valueOf(named));
-        Read<Document<T>> read = reader.read(file.normalize());
+        Path file = (given != null ? given : sheet.resolveSibling(String.valueOf(named))).normalize();
+        if (json != null && overwrites(json, file)) {
+            return Optional.empty();
+        }
+        Read<Document<T>> read = reader.read(file);
         console.complainOfFiles(read.problems());
         return read.value();
     }

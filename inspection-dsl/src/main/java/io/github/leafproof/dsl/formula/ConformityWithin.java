@@ -30,11 +30,10 @@ final class ConformityWithin {
                 : Conformity.ofReading(reading.minus(lower), Limits.atLeast(0));
         Conformity under =
                 upper == null ? Conformity.certain(true) : Conformity.ofReading(reading.minus(upper), Limits.atMost(0));
-        return new Conformity(
-                Math.max(0, above.low() + under.low() - 1),
-                Math.min(above.high(), under.high()),
-                above.below(),
-                under.above());
+        double high = Math.min(above.high(), under.high());
+        // A sum of probabilities can miss its bound by the last bit.
+        double low = Math.min(high, Math.max(0, above.low() + under.low() - 1));
+        return new Conformity(low, high, above.below(), under.above());
     }
 
     /**

@@ -45,9 +45,10 @@ public record Joined(boolean and, List<Formula> parts) implements Formula {
         Value.Judged telling = firstIsWorse == and ? one : other;
         Conformity a = one.conformity();
         Conformity b = other.conformity();
-        Conformity bounds = and
-                ? new Conformity(Math.max(0, a.low() + b.low() - 1), Math.min(a.high(), b.high()), a.below(), a.above())
-                : new Conformity(Math.max(a.low(), b.low()), Math.min(1, a.high() + b.high()), a.below(), a.above());
+        double high = and ? Math.min(a.high(), b.high()) : Math.min(1, a.high() + b.high());
+        // A sum of probabilities can miss its bound by the last bit.
+        double low = Math.min(high, and ? Math.max(0, a.low() + b.low() - 1) : Math.max(a.low(), b.low()));
+        Conformity bounds = new Conformity(low, high, 0, 0);
         return new Value.Judged(
                 telling.outcome(), bounds, telling.outcome() == Outcome.FAILS ? telling.side() : Side.NONE);
     }

@@ -47,6 +47,16 @@ public sealed interface Value {
             return offered.leaves().size() > 1 ? "stack" : noun();
         }
 
+        /** Whether some leaf that was offered is known by its marking only. */
+        public boolean neverMeasured() {
+            return evidence.trials().stream().anyMatch(trial -> trial.feeler().neverMeasured());
+        }
+
+        /** The same trials if every leaf were what is stamped on it. */
+        public Felt asIfMeasured() {
+            return new Felt(evidence.asIfMeasured(), set);
+        }
+
         /** With the trials of another entry. */
         public Felt with(Felt more) {
             GapEvidence all = evidence;

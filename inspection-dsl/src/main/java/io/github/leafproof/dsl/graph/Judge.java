@@ -25,7 +25,30 @@ public final class Judge {
         Verdict[] verdicts = verdicts(graph, left, units);
         Value[] found = evidence.isAdjusted() ? slots(graph, evidence.asFound(), units) : left;
         List<Verdict> asFound = evidence.isAdjusted() ? List.of(verdicts(graph, found, units)) : List.of();
-        return new Judgement(evidence, left, found, List.of(verdicts), asFound, release(graph, verdicts), units);
+        return new Judgement(
+                evidence,
+                left,
+                found,
+                List.of(verdicts),
+                asFound,
+                asIfMeasured(evidence, units),
+                release(graph, verdicts),
+                units);
+    }
+
+    /** The verdicts if every leaf were what is stamped on it; none where all leaves were measured. */
+    private static List<Verdict> asIfMeasured(Evidence evidence, UnitSystem units) {
+        Value[] slots = evidence.asLeft();
+        boolean any = false;
+        for (Node.Observation observation : evidence.graph().observations()) {
+            if (slots[observation.slot()] instanceof Value.Felt felt && felt.neverMeasured()) {
+                slots[observation.slot()] = felt.asIfMeasured();
+                any = true;
+            }
+        }
+        return any
+                ? List.of(verdicts(evidence.graph(), slots(evidence.graph(), slots, units), units))
+                : List.of();
     }
 
     private static Value[] slots(CheckGraph graph, Value[] slots, UnitSystem units) {

@@ -15,6 +15,7 @@ public final class Judgement {
     private final Value[] slotsAsFound;
     private final List<Verdict> verdicts;
     private final List<Verdict> asFound;
+    private final List<Verdict> asIfMeasured;
     private final ReleaseRule.Decision release;
     private final UnitSystem units;
 
@@ -24,6 +25,7 @@ public final class Judgement {
             Value[] slotsAsFound,
             List<Verdict> verdicts,
             List<Verdict> asFound,
+            List<Verdict> asIfMeasured,
             ReleaseRule.Decision release,
             UnitSystem units) {
         this.evidence = evidence;
@@ -31,6 +33,7 @@ public final class Judgement {
         this.slotsAsFound = slotsAsFound;
         this.verdicts = verdicts;
         this.asFound = asFound;
+        this.asIfMeasured = asIfMeasured;
         this.release = release;
         this.units = units;
     }
@@ -61,6 +64,16 @@ public final class Judgement {
         boolean bearsOnIt =
                 !asFound.isEmpty() && graph().observationsOf(check).stream().anyMatch(evidence::isAdjusted);
         return bearsOnIt ? Optional.of(asFound.get(check.number())) : Optional.empty();
+    }
+
+    /**
+     * How a check would come out if the leaves it rests on had been measured and found to be what is stamped on them;
+     * empty where all of them were measured.
+     */
+    public Optional<Verdict> asIfMeasured(Node.Check check) {
+        boolean restsOnMarkings = graph().observationsOf(check).stream()
+                .anyMatch(each -> evidence.value(each) instanceof Value.Felt felt && felt.neverMeasured());
+        return restsOnMarkings ? Optional.of(asIfMeasured.get(check.number())) : Optional.empty();
     }
 
     /** The release, and the checks that decided it. */

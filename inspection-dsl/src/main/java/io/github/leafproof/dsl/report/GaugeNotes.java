@@ -4,6 +4,7 @@ import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.graph.Verdict;
 import io.github.leafproof.inspection.gauge.Leaf;
 import io.github.leafproof.inspection.gauge.ReadingInstrument;
 import java.time.LocalDate;
@@ -31,6 +32,26 @@ final class GaugeNotes {
         GaugeNotes notes = new GaugeNotes(judgement.evidence());
         judgement.graph().observations().forEach(notes::look);
         return notes.words();
+    }
+
+    /** What one check leans on, and what measuring its leaves could change. */
+    static List<String> of(Judgement judgement, Verdict verdict, List<Node.Observation> observed) {
+        List<String> words = new ArrayList<>();
+        if (verdict.conformity() == null) {
+            return words;
+        }
+        GaugeNotes notes = new GaugeNotes(judgement.evidence());
+        observed.forEach(notes::look);
+        if (!notes.overdue.isEmpty()) {
+            words.add("leans on " + String.join(", ", notes.overdue.keySet()) + ", past due for calibration");
+        }
+        judgement
+                .asIfMeasured(verdict.check())
+                .filter(then -> then.outcome() != verdict.outcome())
+                .ifPresent(then -> words.add("never measured: " + String.join(", ", notes.unmeasured.keySet())
+                        + "; if measuring finds what is stamped there, this check "
+                        + ReleaseWords.said(then.outcome())));
+        return words;
     }
 
     private void look(Node.Observation observation) {

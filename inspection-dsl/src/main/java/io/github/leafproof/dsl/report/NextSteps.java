@@ -17,8 +17,8 @@ import java.util.Set;
 
 /**
  * What is worth doing next, in the order of the procedure: first what failed or stays open, each with its advice, then
- * what nobody has entered yet or could not be observed so far, with the changes of the bench that it takes. What a shut
- * gate blocks has to wait.
+ * what is not known yet: what a file does not say, and what nobody could enter so far, with the changes of the bench
+ * that it takes. What a shut gate blocks has to wait.
  */
 final class NextSteps {
 
@@ -56,21 +56,28 @@ final class NextSteps {
     }
 
     private void ask(Value.Lack lack, Verdict verdict) {
-        boolean refused = lack.kind() == Value.Lack.Kind.CANNOT;
-        if (!(refused || lack.kind() == Value.Lack.Kind.NOT_ENTERED)
-                || !(judgement.graph().node(lack.subject()).orElse(null) instanceof Node.Observation observation)
-                || !asked.add(observation.name())) {
+        if (!asked.add(lack.subject())) {
             return;
         }
+        Node node = judgement.graph().node(lack.subject()).orElse(null);
+        boolean cannot = lack.kind() == Value.Lack.Kind.CANNOT;
+        if (lack.kind() == Value.Lack.Kind.NOT_ON_CARD) {
+            steps.add(new Report.Step("Find out and write down: " + lack, List.of()));
+        } else if (node instanceof Node.Observation observation
+                && (cannot || lack.kind() == Value.Lack.Kind.NOT_ENTERED)) {
+            ask(observation, verdict, cannot ? "; so far it " + lack.words() : "");
+        }
+    }
+
+    private void ask(Node.Observation observation, Verdict verdict, String soFar) {
         observation.needs().forEach(this::bring);
         Value ask = observation.ask().value(judgement.frame(verdict.check()));
         String words = ask instanceof Value.Words text ? text.text() : observation.name();
         String with = observation.gauge() == null
                 ? ""
                 : ", with " + observation.gauge().name();
-        String until = refused ? "; so far it " + lack.words() : "";
         steps.add(
-                new Report.Step(words + " (" + observation.name() + with + ")" + until, cautions.during(observation)));
+                new Report.Step(words + " (" + observation.name() + with + ")" + soFar, cautions.during(observation)));
     }
 
     private void bring(BenchState.Need need) {

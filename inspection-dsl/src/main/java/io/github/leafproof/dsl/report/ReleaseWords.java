@@ -2,6 +2,7 @@ package io.github.leafproof.dsl.report;
 
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.graph.Verdict;
+import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Release;
 import java.util.List;
 import java.util.Set;
@@ -41,7 +42,12 @@ final class ReleaseWords {
     }
 
     private static String words(Verdict verdict) {
-        String outcome = switch (verdict.outcome()) {
+        return verdict.check().title() + " " + said(verdict.outcome());
+    }
+
+    /** An outcome as a sentence's end. */
+    static String said(Outcome outcome) {
+        return switch (outcome) {
             case PASSES -> "passes";
             case TOLERATED -> "is tolerated";
             case FAILS -> "fails";
@@ -51,6 +57,5 @@ final class ReleaseWords {
             case BLOCKED -> "is blocked";
             case NOT_APPLICABLE -> "does not apply";
         };
-        return verdict.check().title() + " " + outcome;
     }
 }

@@ -96,6 +96,7 @@ public final class Reporting {
         boolean judged = verdict.conformity() != null && verdict.outcome() != Outcome.CONTRADICTED;
         List<Node.Observation> observed = graph.observationsOf(check);
         List<String> notes = new ArrayList<>(entries.notes(observed));
+        notes.addAll(GaugeNotes.of(judgement, verdict, observed));
         check.because().forEach(reason -> notes.add(LIMIT_FROM + reason));
         return new Report.Check(
                 check.name(),

@@ -133,7 +133,9 @@ public final class TextReport {
                                     check.probability().high()));
         }
         check.missing().forEach(missing -> field("missing", missing));
-        check.evidence().forEach(evidence -> field("evidence", evidence));
+        check.evidence().stream()
+                .filter(evidence -> check.missing().stream().noneMatch(evidence::startsWith))
+                .forEach(evidence -> field("evidence", evidence));
         // Before the advice, never after it; without advice there is no step to be careful with.
         if (!check.advice().isEmpty()) {
             check.cautions().forEach(caution -> field("caution", caution));
