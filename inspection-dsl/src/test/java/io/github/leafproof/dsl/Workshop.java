@@ -17,10 +17,12 @@ import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.record.SheetFile;
 import io.github.leafproof.inspection.record.TrayFile;
+import io.github.leafproof.inspection.verdict.Conformity;
 import io.github.leafproof.inspection.verdict.Outcome;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /**
@@ -30,8 +32,7 @@ import java.util.stream.Stream;
 public record Workshop(
         String procedure, String card, String tray, String engine, String date, String heading, List<String> entries) {
 
-    private static final String CARD =
-            """
+    private static final String CARD = """
             { "model": "Quillan Q15-4", "maker": "Quillan", "displacement": "15.0 cm3",
               "lash_min": "0.03 mm", "lash_max": "0.10 mm", "lash_tolerated": "0.14 mm",
               "adjuster_pitch": "0.45 mm per turn", "rocker_ratio": 1.0, "choke": false,
@@ -39,8 +40,7 @@ public record Workshop(
               "box": ["engine", "glow plug", "manual"] }
             """;
 
-    private static final String TRAY =
-            """
+    private static final String TRAY = """
             { "tray": "Bench one", "gauges": [
               { "name": "leaves", "kind": "leaf set", "drag_band": "0.005 mm", "film": "0.001 mm", "leaves": [
                 { "marked": "0.04 mm", "measured": "0.040 mm", "u": "0.001 mm" },
@@ -157,6 +157,11 @@ public record Workshop(
 
     public Verdict verdict(String check) {
         return judged().verdict(check).orElseThrow();
+    }
+
+    /** The bounds of a check that was judged. */
+    public Conformity conformity(String check) {
+        return Objects.requireNonNull(verdict(check).conformity());
     }
 
     public Outcome outcome(String check) {

@@ -36,7 +36,8 @@ public record Joined(boolean and, List<Formula> parts) implements Formula {
             }
         }
         Outcome decisive = and ? Outcome.FAILS : Outcome.PASSES;
-        boolean lacks = values.stream().anyMatch(value -> value instanceof Value.Missing missing && !missing.isNotAsked());
+        boolean lacks =
+                values.stream().anyMatch(value -> value instanceof Value.Missing missing && !missing.isNotAsked());
         return joint == null || (lacks && joint.outcome() != decisive) ? Value.Missing.of(values) : joint;
     }
 

@@ -40,7 +40,8 @@ final class LimitReason {
         String name = held.subject().words();
         GapEvidence evidence = felt.evidence();
         return switch (judged.outcome()) {
-            case CONTRADICTED -> contradiction(felt, evidence.contradictions(frame.rule()).get(0));
+            case CONTRADICTED ->
+                contradiction(felt, evidence.contradictions(frame.rule()).get(0));
             case FAILS -> failedGap(felt);
             case OPEN -> "nothing shows that " + name + " is " + String.join(", nor that it is ", unproven(felt));
             case TOLERATED ->
@@ -124,7 +125,8 @@ final class LimitReason {
             case FAILS -> value + broken();
             case OPEN ->
                 value + ": too near a limit for its uncertainty; it is inside with a probability of "
-                        + Display.percent(p) + ", and " + Display.percent(frame.rule().confidence())
+                        + Display.percent(p) + ", and "
+                        + Display.percent(frame.rule().confidence())
                         + " is asked for";
             case TOLERATED ->
                 value + (p < LEAST_LIKELY_SHOWN ? ", outside the limits" : ", not shown to be inside the limits")

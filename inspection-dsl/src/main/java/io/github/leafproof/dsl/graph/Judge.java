@@ -46,9 +46,7 @@ public final class Judge {
                 any = true;
             }
         }
-        return any
-                ? List.of(verdicts(evidence.graph(), slots(evidence.graph(), slots, units), units))
-                : List.of();
+        return any ? List.of(verdicts(evidence.graph(), slots(evidence.graph(), slots, units), units)) : List.of();
     }
 
     private static Value[] slots(CheckGraph graph, Value[] slots, UnitSystem units) {

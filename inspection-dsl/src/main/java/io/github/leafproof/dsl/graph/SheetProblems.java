@@ -94,7 +94,8 @@ final class SheetProblems {
                 "LP674",
                 tray,
                 "$.gauges",
-                need.name() + " must be " + need.words() + ", and the tray's is " + GaugeNeed.metBy(gauge).words(),
+                need.name() + " must be " + need.words() + ", and the tray's is "
+                        + GaugeNeed.metBy(gauge).words(),
                 "name another gauge in the procedure, or correct the tray");
     }
 
@@ -216,8 +217,7 @@ final class SheetProblems {
                 "LP622",
                 sheet,
                 entry.place(),
-                entry.observe() + " is " + named(wanted) + ", and " + shown + " is "
-                        + named(shown.dimension()),
+                entry.observe() + " is " + named(wanted) + ", and " + shown + " is " + named(shown.dimension()),
                 shown.dimension().isRatio() ? "write the unit behind the number" : "enter " + named(wanted));
     }
 

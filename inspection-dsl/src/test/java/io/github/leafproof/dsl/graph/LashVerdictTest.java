@@ -18,8 +18,7 @@ import org.junit.jupiter.api.Test;
 /** Lash known by leaves. The case of the 0.10 leaf that measures 0.11 is common practice, worked in docs/judging.md. */
 class LashVerdictTest {
 
-    private static final Workshop LASH = Workshop.of(
-            """
+    private static final Workshop LASH = Workshop.of("""
             gauge leaves : leaf set
             observe lash : gap with leaves ask "Offer the leaves"
             check inside "Lash" critical {
@@ -35,8 +34,8 @@ class LashVerdictTest {
         Workshop trap = LASH.feel("lash", "passes 0.05 mm", "refuses 0.10 mm");
 
         assertThat(trap.outcome("inside")).isEqualTo(OPEN);
-        assertThat(trap.verdict("inside").conformity().low()).isEqualTo(0, within(1e-12));
-        assertThat(trap.verdict("inside").conformity().high()).isEqualTo(1, within(1e-12));
+        assertThat(trap.conformity("inside").low()).isEqualTo(0, within(1e-12));
+        assertThat(trap.conformity("inside").high()).isEqualTo(1, within(1e-12));
         assertThat(trap.report().release()).isEqualTo(Release.HOLD);
     }
 
@@ -129,8 +128,7 @@ class LashVerdictTest {
 
     @Test
     void within_a_tolerated_margin_it_goes_on_with_a_remark() {
-        Workshop margin = Workshop.of(
-                """
+        Workshop margin = Workshop.of("""
                 gauge leaves : leaf set
                 observe lash : gap with leaves ask "Offer the leaves"
                 check inside "Lash" major {
@@ -146,14 +144,16 @@ class LashVerdictTest {
         assertThat(shown.check("inside").requirement())
                 .isEqualTo("lash between 0.03 mm (engine.lash_min) and 0.10 mm (engine.lash_max), tolerated to 0.14 mm"
                         + " (engine.lash_tolerated)");
-        assertThat(margin.feel("lash", "passes 0.15 mm").check("inside").evidence().get(0))
+        assertThat(margin.feel("lash", "passes 0.15 mm")
+                        .check("inside")
+                        .evidence()
+                        .get(0))
                 .isEqualTo("a leaf of 0.1500 mm passes, so lash is above 0.14 mm");
     }
 
     @Test
     void simple_acceptance_leaves_a_leaf_exactly_at_its_limit_without_a_side() {
-        Workshop at = Workshop.of(
-                """
+        Workshop at = Workshop.of("""
                 decide by simple acceptance
                 gauge leaves : leaf set
                 observe lash : gap with leaves ask "Offer the leaves"
@@ -164,14 +164,12 @@ class LashVerdictTest {
 
         assertThat(check.outcome()).isEqualTo(FAILS);
         assertThat(check.side()).isEqualTo(Side.NONE);
-        assertThat(check.evidence().get(0))
-                .isEqualTo("lash is shown to be at least 0.0500 mm, not inside its limits");
+        assertThat(check.evidence().get(0)).isEqualTo("lash is shown to be at least 0.0500 mm, not inside its limits");
     }
 
     @Test
     void a_limit_that_is_measured_itself_has_to_be_kept_with_room_for_its_own_uncertainty() {
-        Workshop measured = Workshop.of(
-                """
+        Workshop measured = Workshop.of("""
                 gauge leaves : leaf set
                 gauge depth : reading of length
                 observe lash : gap with leaves ask "Offer the leaves"
@@ -195,8 +193,7 @@ class LashVerdictTest {
 
     @Test
     void measured_limits_that_may_have_crossed_are_kept_by_nothing() {
-        Workshop window = Workshop.of(
-                """
+        Workshop window = Workshop.of("""
                 gauge leaves : leaf set
                 gauge depth : reading of length
                 observe lash : gap with leaves ask "Offer the leaves"
@@ -206,16 +203,14 @@ class LashVerdictTest {
 
         assertThat(window.feel("lash", "passes 0.08 mm", "refuses 0.08 mm + 0.04 mm")
                         .observe("most", "\"0.07 mm\"")
-                        .verdict("inside")
-                        .conformity()
+                        .conformity("inside")
                         .low())
                 .isZero();
     }
 
     @Test
     void pins_are_spoken_of_as_pins() {
-        Workshop idle = Workshop.of(
-                """
+        Workshop idle = Workshop.of("""
                 gauge pins : pin set
                 observe opening : gap with pins ask "Offer the pins"
                 check inside "Idle opening" major { require opening between 0.6 mm and 0.75 mm }
@@ -223,12 +218,18 @@ class LashVerdictTest {
                 check known "Known" minor { require middle at most 1 mm }
                 """);
 
-        assertThat(idle.feel("opening", "passes 0.70 mm").check("inside").evidence().get(0))
+        assertThat(idle.feel("opening", "passes 0.70 mm")
+                        .check("inside")
+                        .evidence()
+                        .get(0))
                 .isEqualTo("nothing shows that opening is at most 0.75 mm: no pin has refused");
         assertThat(idle.feel("opening", "passes 0.70 mm").check("known").missing())
                 .containsExactly("opening has no upper end yet, since no pin has refused");
         assertThat(idle.feel("opening", "passes 0.70 mm").outcome("known")).isEqualTo(OPEN);
-        assertThat(idle.feel("opening", "refuses 0.80 mm").check("inside").evidence().get(0))
+        assertThat(idle.feel("opening", "refuses 0.80 mm")
+                        .check("inside")
+                        .evidence()
+                        .get(0))
                 .isEqualTo("nothing shows that opening is at least 0.60 mm: no pin has passed, nor that it is at most"
                         + " 0.75 mm: the thinnest pin that refuses measures 0.8000 mm");
     }

@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 class ReadingVerdictTest {
 
     private static Workshop depth(String rules) {
-        return Workshop.of("gauge depth : reading of length\nobserve step : length with depth ask \"Measure it\"\n"
-                + rules);
+        return Workshop.of(
+                "gauge depth : reading of length\nobserve step : length with depth ask \"Measure it\"\n" + rules);
     }
 
     @Test
@@ -29,7 +29,7 @@ class ReadingVerdictTest {
                 .observe("step", "\"0.98 mm\"");
 
         assertThat(two.outcome("sure")).isEqualTo(PASSES);
-        assertThat(two.verdict("sure").conformity().low()).isEqualTo(0.97725, within(1e-5));
+        assertThat(two.conformity("sure").low()).isEqualTo(0.97725, within(1e-5));
         assertThat(two.outcome("surer")).isEqualTo(OPEN);
         assertThat(two.check("surer").evidence().get(0))
                 .isEqualTo("step is 0.980 mm (u 0.010 mm): too near a limit for its uncertainty; it is inside with a"
@@ -39,7 +39,8 @@ class ReadingVerdictTest {
 
     @Test
     void by_simple_acceptance_the_reading_itself_decides() {
-        Workshop shared = depth("decide by simple acceptance\ncheck small \"Small\" major { require step at most 1 mm }");
+        Workshop shared =
+                depth("decide by simple acceptance\ncheck small \"Small\" major { require step at most 1 mm }");
 
         assertThat(shared.observe("step", "\"0.999 mm\"").outcome("small")).isEqualTo(PASSES);
         assertThat(shared.observe("step", "\"1.001 mm\"").outcome("small")).isEqualTo(FAILS);
@@ -52,11 +53,17 @@ class ReadingVerdictTest {
 
         assertThat(window.observe("step", "\"2.5 mm\"").check("inside").advice())
                 .containsExactly("too deep", "either");
-        assertThat(window.observe("step", "\"2.5 mm\"").check("inside").evidence().get(0))
+        assertThat(window.observe("step", "\"2.5 mm\"")
+                        .check("inside")
+                        .evidence()
+                        .get(0))
                 .isEqualTo("step is 2.500 mm (u 0.010 mm), above 2 mm");
         assertThat(window.observe("step", "\"0.5 mm\"").check("inside").advice())
                 .containsExactly("too shallow", "either");
-        assertThat(window.observe("step", "\"1.5 mm\"").check("inside").evidence().get(0))
+        assertThat(window.observe("step", "\"1.5 mm\"")
+                        .check("inside")
+                        .evidence()
+                        .get(0))
                 .isEqualTo("step is 1.500 mm (u 0.010 mm), inside the limits");
     }
 
@@ -75,10 +82,11 @@ class ReadingVerdictTest {
 
     @Test
     void outside_the_limits_and_inside_the_margin_is_tolerated() {
-        Workshop margin = depth(
-                "check small \"Small\" major { require step at most 1 mm tolerate to 1.5 mm }\n"
-                        + "check large \"Large\" major { require step at least 2 mm tolerate to 1 mm }\n"
-                        + "check near \"Near\" major { require step within 0.1 mm of 1 mm tolerate to 0.4 mm }");
+        Workshop margin = depth("""
+                check small "Small" major { require step at most 1 mm tolerate to 1.5 mm }
+                check large "Large" major { require step at least 2 mm tolerate to 1 mm }
+                check near "Near" major { require step within 0.1 mm of 1 mm tolerate to 0.4 mm }
+                """);
         Workshop read = margin.observe("step", "\"1.2 mm\"");
 
         assertThat(read.outcome("small")).isEqualTo(TOLERATED);
@@ -86,7 +94,10 @@ class ReadingVerdictTest {
         assertThat(read.outcome("near")).isEqualTo(TOLERATED);
         assertThat(read.check("small").evidence().get(0))
                 .isEqualTo("step is 1.200 mm (u 0.010 mm), outside the limits but inside what is tolerated");
-        assertThat(margin.observe("step", "\"1.005 mm\"").check("small").evidence().get(0))
+        assertThat(margin.observe("step", "\"1.005 mm\"")
+                        .check("small")
+                        .evidence()
+                        .get(0))
                 .isEqualTo("step is 1.005 mm (u 0.010 mm), not shown to be inside the limits but inside what is"
                         + " tolerated");
         assertThat(margin.observe("step", "\"1.8 mm\"").outcome("near")).isEqualTo(FAILS);
@@ -97,26 +108,31 @@ class ReadingVerdictTest {
     @Test
     void what_one_gauge_is_off_by_cancels_in_the_difference_of_two_readings() {
         // Each reading is uncertain by 1 K/√3; the difference of the two is not uncertain at all.
-        Workshop cold = Workshop.of(
-                """
+        Workshop cold = Workshop.of("""
                 gauge infrared : reading of temperature
                 observe head : temperature with infrared ask "Head"
                 observe room : temperature with infrared ask "Room"
                 check cold "Cold" major { require head - room within 3 K of 0 K }
                 """);
 
-        assertThat(cold.observe("head", "\"24.0 °C\"").observe("room", "\"21.0 °C\"").outcome("cold"))
+        assertThat(cold.observe("head", "\"24.0 °C\"")
+                        .observe("room", "\"21.0 °C\"")
+                        .outcome("cold"))
                 .isEqualTo(PASSES);
-        assertThat(cold.observe("head", "\"24.1 °C\"").observe("room", "\"21.0 °C\"").outcome("cold"))
+        assertThat(cold.observe("head", "\"24.1 °C\"")
+                        .observe("room", "\"21.0 °C\"")
+                        .outcome("cold"))
                 .isEqualTo(FAILS);
-        assertThat(cold.observe("head", "\"75.2 °F\"").observe("room", "\"21.0 °C\"").check("cold").value())
+        assertThat(cold.observe("head", "\"75.2 °F\"")
+                        .observe("room", "\"21.0 °C\"")
+                        .check("cold")
+                        .value())
                 .isEqualTo("3 K");
     }
 
     @Test
     void against_a_limit_read_with_the_same_gauge_only_the_difference_counts() {
-        Workshop same = Workshop.of(
-                """
+        Workshop same = Workshop.of("""
                 gauge infrared : reading of temperature
                 observe head : temperature with infrared ask "Head"
                 observe room : temperature with infrared ask "Room"
@@ -141,8 +157,7 @@ class ReadingVerdictTest {
 
     @Test
     void a_count_exactly_at_a_strict_limit_is_beyond_it() {
-        Workshop flips = Workshop.of(
-                """
+        Workshop flips = Workshop.of("""
                 gauge clicks : counter
                 observe flips : count with clicks ask "How many flips?"
                 check few "Few" major { require flips < 4 }
@@ -169,7 +184,7 @@ class ReadingVerdictTest {
         Workshop dry = Workshop.of("observe dry : yes/no ask \"Dry?\"\ncheck is_dry \"Dry\" major { require dry }\n"
                 + "check is_wet \"Wet\" major { require not dry }");
 
-        assertThat(dry.observe("dry", "true").verdict("is_dry").conformity().low()).isEqualTo(1);
+        assertThat(dry.observe("dry", "true").conformity("is_dry").low()).isEqualTo(1);
         assertThat(dry.observe("dry", "true").outcome("is_wet")).isEqualTo(FAILS);
         assertThat(dry.observe("dry", "false").outcome("is_dry")).isEqualTo(FAILS);
         assertThat(dry.observe("dry", "false").check("is_wet").value()).isEqualTo("no");
@@ -177,8 +192,7 @@ class ReadingVerdictTest {
 
     @Test
     void grades_compare_by_their_order_and_choices_by_name() {
-        Workshop feel = Workshop.of(
-                """
+        Workshop feel = Workshop.of("""
                 observe feel : grade none < soft < firm < hard ask "Compression"
                 observe gear : one of oiled, dry ask "Valve gear"
                 check firm_enough "Firm" major { require feel at least firm }
@@ -215,8 +229,7 @@ class ReadingVerdictTest {
                 .observe("hold", "\"3 s\"");
 
         assertThat(bare.outcome("holds")).isEqualTo(PASSES);
-        assertThat(bare.check("holds").notes())
-                .containsExactly("hold was entered without a gauge and counts as exact");
+        assertThat(bare.check("holds").notes()).containsExactly("hold was entered without a gauge and counts as exact");
     }
 
     @Test
@@ -229,8 +242,7 @@ class ReadingVerdictTest {
                 .containsExactly("engine.idle_opening_max is not stated on the engine card");
         assertThat(lacking.report().next())
                 .extracting(Report.Step::step)
-                .containsExactly(
-                        "Find out and write down: engine.idle_opening_max is not stated on the engine card");
+                .containsExactly("Find out and write down: engine.idle_opening_max is not stated on the engine card");
     }
 
     @Test
