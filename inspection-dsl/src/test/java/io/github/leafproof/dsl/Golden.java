@@ -22,7 +22,7 @@ public final class Golden {
         try {
             Path file = FOLDER.resolve(name + ".txt");
             if (Boolean.getBoolean("golden.write")) {
-                Files.createDirectories(FOLDER);
+                Files.createDirectories(file.resolveSibling(""));
                 Files.writeString(file, text);
             }
             assertThat(text).isEqualTo(Files.readString(file));

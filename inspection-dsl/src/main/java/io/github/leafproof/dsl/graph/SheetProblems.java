@@ -3,6 +3,7 @@ package io.github.leafproof.dsl.graph;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.inspection.gauge.FeelSet;
 import io.github.leafproof.inspection.gauge.Gauge;
+import io.github.leafproof.inspection.gauge.Leaf;
 import io.github.leafproof.inspection.gauge.PinSet;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Quantity;
@@ -235,9 +236,7 @@ final class SheetProblems {
 
     void noFeeler(TrialGiven trial, FeelSet set) {
         String offered = String.join(" + ", trial.leaves());
-        String marked = String.join(
-                ", ",
-                set.leaves().stream().map(leaf -> leaf.marked().toString()).toList());
+        String marked = String.join(", ", set.leaves().stream().map(Leaf::label).toList());
         add(
                 "LP680",
                 sheet,
