@@ -32,7 +32,7 @@ class GapEvidenceLawsTest {
     /** A leaf as it is: measured to u, but truly off by some part of what the confidence allows. */
     record TrueLeaf(Leaf leaf, double trueThickness) {}
 
-    @Property
+    @Property(seed = "1")
     void the_lower_bound_never_exceeds_the_upper_one(
             @ForAll("trials") List<FeelTrial> trials, @ForAll("windows") Limits window) {
         Conformity shown = new GapEvidence(trials).conformity(window);
@@ -40,7 +40,7 @@ class GapEvidenceLawsTest {
         assertThat(shown.high()).isBetween(0.0, 1.0);
     }
 
-    @Property
+    @Property(seed = "1")
     void one_more_trial_never_widens_the_bounds(
             @ForAll("trials") List<FeelTrial> trials,
             @ForAll("trial") FeelTrial another,
@@ -51,7 +51,7 @@ class GapEvidenceLawsTest {
         assertThat(after.high()).isLessThanOrEqualTo(before.high());
     }
 
-    @Property
+    @Property(seed = "1")
     void the_order_of_the_trials_does_not_matter(
             @ForAll("trials") List<FeelTrial> trials, @ForAll("windows") Limits window, @ForAll long seed) {
         List<FeelTrial> shuffled = new ArrayList<>(trials);
@@ -64,7 +64,7 @@ class GapEvidenceLawsTest {
                 .isEqualTo(one.atLeast().map(bound -> bound.value()));
     }
 
-    @Property
+    @Property(seed = "1")
     void a_true_gap_is_never_judged_wrongly_while_the_leaves_err_no_more_than_the_confidence_allows(
             @ForAll @IntRange(min = 0, max = 2500) int tenthsOfMicrometres,
             @ForAll @Size(max = 8) List<@From("trueLeaves") TrueLeaf> leaves,
@@ -84,7 +84,7 @@ class GapEvidenceLawsTest {
         }
     }
 
-    @Property
+    @Property(seed = "1")
     void leaves_of_exactly_the_limit_sizes_can_never_show_the_window(
             @ForAll @IntRange(min = 1, max = 10_000) int nanometres) {
         String u = "0.00000" + nanometres;

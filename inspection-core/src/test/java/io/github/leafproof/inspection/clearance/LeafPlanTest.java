@@ -80,7 +80,7 @@ class LeafPlanTest {
         }
     }
 
-    @Property(tries = 150)
+    @Property(tries = 150, seed = "1")
     void no_order_of_trials_settles_more_or_takes_fewer_trials_than_the_advice(
             @ForAll @Size(min = 1, max = 5) @UniqueElements(by = Marking.class) List<@From("leaves") Leaf> leaves,
             @ForAll("leaves") Leaf entered,
@@ -103,7 +103,7 @@ class LeafPlanTest {
         assertThat(plan.expectedTrials()).isCloseTo(best.trials / length, within(1e-8));
     }
 
-    @Property(tries = 5)
+    @Property(tries = 5, seed = "1")
     void nor_with_six_leaves(@ForAll @Size(6) @UniqueElements(by = Marking.class) List<@From("leaves") Leaf> leaves) {
         Limits limits = Bench.window(0.03, 0.10);
         Best best = new Search(limits, AT_95).best(evidence(refuses(CEILING)), new ArrayList<>(leaves), 0, 0.4);
@@ -140,9 +140,12 @@ class LeafPlanTest {
         Arbitrary<Integer> lower = Arbitraries.integers().between(0, 60);
         Arbitrary<Integer> width = Arbitraries.integers().between(5, 80);
         Arbitrary<Integer> tolerance = Arbitraries.of(0, 0, 10, 40);
-        return Combinators.combine(lower, width, tolerance)
-                .as((from, wide, beyond) -> Bench.window(from / 1000.0, (from + wide) / 1000.0)
-                        .tolerating(mm(from / 1000.0), mm((from + wide + beyond) / 1000.0)));
+        return Combinators.combine(lower, width, tolerance).as((from, wide, beyond) -> {
+            // Half a micrometre off every leaf: exactly on a limit the last bit of a probability would decide.
+            double low = from == 0 ? 0 : (from + 0.5) / 1000;
+            double high = (from + wide + 0.5) / 1000;
+            return Bench.window(low, high).tolerating(mm(low), mm(high + beyond / 1000.0));
+        });
     }
 
     @Provide

@@ -13,7 +13,7 @@ import net.jqwik.api.domains.Domain;
 /** Laws that hold for every quantity, whatever its number and unit. */
 @Domain(Samples.class)
 class QuantityLawsTest {
-    @Property
+    @Property(seed = "1")
     void converting_there_and_back_loses_nothing(@ForAll Quantity quantity, @ForAll Unit other) {
         Unit target = quantity.dimension().equals(other.dimension()) ? other : Unit.coherent(quantity.dimension());
         Quantity there = quantity.in(target);
@@ -21,7 +21,7 @@ class QuantityLawsTest {
         assertThat(there.in(quantity.unit())).isEqualTo(quantity);
     }
 
-    @Property
+    @Property(seed = "1")
     void what_is_printed_is_read_back_as_equal(@ForAll Quantity quantity, @ForAll Unit other) {
         assertThat(Quantity.parse(quantity.toString())).isEqualTo(quantity);
         Unit target = quantity.dimension().equals(other.dimension()) ? other : Unit.coherent(quantity.dimension());
@@ -29,7 +29,7 @@ class QuantityLawsTest {
         assertThat(Quantity.parse(converted.toString())).isEqualTo(converted);
     }
 
-    @Property(tries = 5000)
+    @Property(tries = 5000, seed = "1")
     void whatever_is_typed_gives_a_quantity_or_a_remedy(@ForAll("scribbles") String text) {
         try {
             assertThat(Quantity.parse(Quantity.parse(text).toString())).isEqualTo(Quantity.parse(text));
@@ -79,7 +79,7 @@ class QuantityLawsTest {
         return pieces.list().ofMaxSize(12).map(list -> String.join("", list));
     }
 
-    @Property
+    @Property(seed = "1")
     void a_unit_is_read_back_as_it_is_written(@ForAll Unit a, @ForAll Unit b) {
         for (Unit unit : new Unit[] {a, a.times(b), a.dividedBy(b), a.power(2), a.power(-1), a.power(0)}) {
             assertThat(Unit.parse(unit.symbol())).isEqualTo(unit).hasSameHashCodeAs(unit);
@@ -88,7 +88,7 @@ class QuantityLawsTest {
         }
     }
 
-    @Property
+    @Property(seed = "1")
     void the_exact_amount_and_the_one_in_doubles_agree(@ForAll Quantity quantity) {
         double base = quantity.base();
         double slack = 1e-14 * Math.max(Math.abs(base), quantity.dimension().isAbsolute() ? 300 : 0);

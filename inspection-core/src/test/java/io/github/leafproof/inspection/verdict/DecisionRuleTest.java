@@ -59,14 +59,14 @@ class DecisionRuleTest {
         assertThat(rule.z()).isCloseTo(2 * multipleOfU, within(1e-5));
     }
 
-    @Property
+    @Property(seed = "1")
     void by_simple_acceptance_the_reading_itself_decides(@ForAll @DoubleRange(min = -50, max = 50) double y) {
         DecisionRule shared = DecisionRule.simpleAcceptance();
         assertThat(shared.decide(atMost(0, y, 1))).isEqualTo(y <= 1e-11 ? Finding.PASSES : Finding.FAILS);
         assertThat(shared.z()).isZero();
     }
 
-    @Property
+    @Property(seed = "1")
     void the_zones_lie_a_guard_band_from_the_limits(
             @ForAll @DoubleRange(min = -20, max = 120) double y, @ForAll @DoubleRange(min = 0.1, max = 4) double u) {
         // Limits so far apart that the other one plays no part: accept inside, reject outside, undecided between.
@@ -83,14 +83,14 @@ class DecisionRuleTest {
         }
     }
 
-    @Property
+    @Property(seed = "1")
     void in_a_window_narrower_than_two_guard_bands_nothing_passes(@ForAll @DoubleRange(min = -10, max = 10) double y) {
         Conformity conformity = Conformity.ofReading(
                 Estimate.of(y, Dimension.RATIO, 1, Source.stated("reading")), Limits.between(-1.6, 1.6));
         assertThat(USUAL.decide(conformity)).isNotEqualTo(Finding.PASSES);
     }
 
-    @Property
+    @Property(seed = "1")
     void more_confidence_never_decides_more(
             @ForAll @DoubleRange(min = 0.5, max = 0.999) @Scale(3) double less,
             @ForAll @DoubleRange(min = 0.5, max = 0.999) @Scale(3) double more,
@@ -104,7 +104,7 @@ class DecisionRuleTest {
         }
     }
 
-    @Property
+    @Property(seed = "1")
     void more_evidence_never_turns_a_finding_round(
             @ForAll @DoubleRange(min = 0, max = 1) @Scale(3) double a,
             @ForAll @DoubleRange(min = 0, max = 1) @Scale(3) double b,
@@ -118,7 +118,7 @@ class DecisionRuleTest {
         }
     }
 
-    @Property
+    @Property(seed = "1")
     void a_higher_probability_never_makes_a_worse_finding(
             @ForAll @DoubleRange(min = 0, max = 1) @Scale(3) double a,
             @ForAll @DoubleRange(min = 0, max = 1) @Scale(3) double b) {
