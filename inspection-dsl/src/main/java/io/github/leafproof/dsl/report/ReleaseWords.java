@@ -42,7 +42,7 @@ final class ReleaseWords {
     }
 
     private static String words(Verdict verdict) {
-        return verdict.check().title() + " " + said(verdict.outcome());
+        return "\"" + verdict.check().title() + "\" " + said(verdict.outcome());
     }
 
     /** An outcome as a sentence's end. */

@@ -172,7 +172,7 @@ class SheetStoryTest {
         assertThat(release(ruled, "true", "true")).isEqualTo(Release.READY);
         assertThat(ruled.observe("a", "true").report().release()).isEqualTo(Release.HOLD);
         assertThat(ruled.observe("a", "true").report().releaseReason())
-                .isEqualTo("Not to go on before this is settled: Second is untested.");
+                .isEqualTo("Not to go on before this is settled: \"Second\" is untested.");
         assertThat(ruled.observe("a", "true").observe("b", "true").report().releaseReason())
                 .isEqualTo("Every check that applies to this engine is met.");
     }
