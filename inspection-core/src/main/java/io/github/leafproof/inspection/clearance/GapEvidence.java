@@ -108,7 +108,8 @@ public record GapEvidence(List<FeelTrial> trials) {
     /**
      * Pairs of trials that cannot both be right: what entered is thicker than what refused, by more than the rule's
      * confidence allows for their uncertainty. What two stacks have in common cancels, so a leaf that enters only with
-     * another one on top of it contradicts however badly it was measured.
+     * another one on top of it contradicts however badly it was measured. The widest apart come first, whatever the order
+     * of the trials.
      */
     public List<Contradiction> contradictions(DecisionRule rule) {
         List<Contradiction> found = new ArrayList<>();
@@ -119,7 +120,15 @@ public record GapEvidence(List<FeelTrial> trials) {
                 }
             }
         }
+        found.sort(comparingDouble(GapEvidence::apart)
+                .thenComparingDouble(pair -> pair.passing().feeler().thickness().value())
+                .reversed());
         return List.copyOf(found);
+    }
+
+    private static double apart(Contradiction pair) {
+        double entered = pair.passing().atLeast().orElseThrow().value();
+        return entered - pair.refusing().lessThan().orElseThrow().value();
     }
 
     private static boolean contradict(FeelTrial passing, FeelTrial refusing, DecisionRule rule) {

@@ -1,0 +1,134 @@
+package io.github.leafproof.dsl.formula;
+
+import static io.github.leafproof.inspection.verdict.Outcome.FAILS;
+import static io.github.leafproof.inspection.verdict.Outcome.PASSES;
+import static io.github.leafproof.inspection.verdict.Outcome.UNTESTED;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.leafproof.dsl.Workshop;
+import org.junit.jupiter.api.Test;
+
+/** What texts, advice and computed values say, above all where something is lacking. */
+class WordsAndAdviceTest {
+
+    private static final Workshop LASH = Workshop.of("""
+            gauge leaves : leaf set
+            observe lash : gap with leaves ask "Lash"
+            observe most : length ask "Most"
+            check inside "Lash" critical {
+              require lash at most 0.10 mm
+              if open advise next_leaf(lash, engine.lash_min, most)
+              if fails advise adjuster_turn(lash, 0.06 mm, engine.adjuster_pitch, most / 1 mm)
+              if passes advise "It is {lash in mm, 3 digits}, or {lash in thou, 1 digit}; the most was {most}."
+            }
+            """);
+
+    @Test
+    void advice_that_lacks_a_number_says_which_and_why() {
+        assertThat(LASH.feel("lash", "refuses 0.10 mm").check("inside").advice())
+                .containsExactly("Nothing can be computed here: most was not entered.");
+        assertThat(LASH.feel("lash", "passes 0.15 mm").check("inside").advice())
+                .containsExactly("Nothing can be computed here: most was not entered.");
+    }
+
+    @Test
+    void advice_between_limits_upside_down_says_so() {
+        assertThat(LASH.feel("lash", "refuses 0.10 mm")
+                        .observe("most", "\"0.02 mm\"")
+                        .check("inside")
+                        .advice())
+                .containsExactly("Nothing can be computed here: next_leaf(lash, engine.lash_min, most) cannot be told:"
+                        + " the lower limit is above the upper one.");
+    }
+
+    @Test
+    void an_adjuster_that_moves_nothing_cannot_be_turned_to_any_purpose() {
+        assertThat(LASH.feel("lash", "passes 0.15 mm")
+                        .observe("most", "\"0 mm\"")
+                        .check("inside")
+                        .advice()
+                        .get(0))
+                .startsWith("Nothing can be computed here: adjuster_turn(lash, 0.06 mm, engine.adjuster_pitch, most /"
+                        + " 1 mm) cannot be computed: the lever factor must be above zero");
+    }
+
+    @Test
+    void a_text_fills_its_holes_with_as_many_digits_as_are_asked_for_and_says_what_it_does_not_know() {
+        assertThat(LASH.feel("lash", "passes 0.05 mm", "refuses 0.08 mm")
+                        .check("inside")
+                        .advice())
+                .containsExactly("It is 0.066 mm, or 2.6 thou; the most was (not known: most was not entered).");
+    }
+
+    @Test
+    void what_cannot_be_computed_leaves_its_check_untested_with_the_reason() {
+        Workshop computed = Workshop.of("""
+                observe a : number ask "a"
+                observe b : number ask "b"
+                check quotient "Quotient" minor { require a / b at most 1 }
+                check root "Root" minor { require sqrt(a - b) at most 1 }
+                """);
+
+        assertThat(computed.observe("a", "1")
+                        .observe("b", "0")
+                        .check("quotient")
+                        .missing())
+                .hasSize(1)
+                .allMatch(line -> line.startsWith("a / b cannot be computed: "));
+        assertThat(computed.observe("a", "1").observe("b", "2").outcome("root")).isEqualTo(UNTESTED);
+        assertThat(computed.observe("a", "2").observe("b", "2").outcome("root")).isEqualTo(PASSES);
+        assertThat(computed.check("quotient").missing()).containsExactly("a was not entered", "b was not entered");
+    }
+
+    @Test
+    void a_condition_chosen_by_an_option_is_explained_by_the_one_that_counts() {
+        Workshop arm = Workshop.of("""
+                observe arm : one of metal, plastic ask "Arm"
+                observe flush : yes/no ask "Flush?"
+                check datum "Datum" major { require choose arm { metal: flush   plastic: not flush } }
+                """);
+
+        assertThat(arm.observe("arm", "\"metal\"")
+                        .observe("flush", "true")
+                        .check("datum")
+                        .requirement())
+                .isEqualTo("flush is yes");
+        assertThat(arm.observe("arm", "\"plastic\"").observe("flush", "true").outcome("datum"))
+                .isEqualTo(FAILS);
+        assertThat(arm.observe("arm", "\"plastic\"")
+                        .observe("flush", "true")
+                        .check("datum")
+                        .requirement())
+                .isEqualTo("flush is no");
+        assertThat(arm.check("datum").requirement()).isEqualTo("the choice by arm");
+        assertThat(arm.check("datum").missing()).containsExactly("arm was not entered");
+    }
+
+    @Test
+    void a_function_is_explained_by_what_it_asks_of_its_arguments() {
+        Workshop function = Workshop.of("""
+                define near(a : temperature, b : temperature) = a - b within 3 K of 0 K
+                observe head : temperature ask "Head"
+                observe room : temperature ask "Room"
+                check cold "Cold" major { require near(head, room) }
+                check warm "Warm" minor { require not near(head, room) }
+                """).observe("head", "\"30 °C\"").observe("room", "\"20 °C\"");
+
+        assertThat(function.outcome("cold")).isEqualTo(FAILS);
+        assertThat(function.outcome("warm")).isEqualTo(PASSES);
+        assertThat(function.check("cold").requirement()).isEqualTo("a - b within 3 K of 0 K");
+        assertThat(function.check("warm").requirement()).isEqualTo("not a - b within 3 K of 0 K");
+        assertThat(function.check("cold").value()).isEqualTo("10 K");
+    }
+
+    @Test
+    void a_card_that_names_what_the_language_does_not_know_of_leaves_the_choice_open() {
+        Workshop side = Workshop.of("""
+                check bears "Bears on the push rod" minor { require engine.rocker_side_of_adjuster is "push rod" }
+                """);
+
+        assertThat(side.outcome("bears")).isEqualTo(UNTESTED);
+        assertThat(side.check("bears").missing())
+                .containsExactly("engine.rocker_side_of_adjuster is not stated on the engine card");
+    }
+}
