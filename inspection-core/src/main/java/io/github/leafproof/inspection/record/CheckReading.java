@@ -29,6 +29,7 @@ final class CheckReading {
             "cautions",
             "missing",
             "notes",
+            "because",
             "as_found");
 
     private static final List<String> OUTCOMES =
@@ -62,6 +63,8 @@ final class CheckReading {
             List<String> cautions = texts(fields, "cautions");
             List<String> missing = texts(fields, "missing");
             List<String> notes = texts(fields, "notes");
+            // Reports written before this key was there give no reasons.
+            List<String> because = fields.optional("because").isPresent() ? texts(fields, "because") : List.of();
             Optional<Report.AsFound> asFound = fields.unlessNull("as_found").flatMap(CheckReading::asFound);
             return spot.errors() > before
                     ? Optional.empty()
@@ -81,6 +84,7 @@ final class CheckReading {
                             cautions,
                             missing,
                             notes,
+                            because,
                             asFound.orElse(null)));
         });
     }

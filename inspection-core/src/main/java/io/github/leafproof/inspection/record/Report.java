@@ -93,6 +93,7 @@ public record Report(
      * @param cautions what to mind before doing it
      * @param missing the observations that are missing, and why
      * @param notes what a reader should know of the evidence
+     * @param because the reasons for its limits, or where they come from, as the procedure gives them
      * @param asFound how it was before an adjustment; null when nothing was adjusted
      */
     public record Check(
@@ -111,6 +112,7 @@ public record Report(
             List<String> cautions,
             List<String> missing,
             List<String> notes,
+            List<String> because,
             @Nullable AsFound asFound) {
         public Check {
             evidence = List.copyOf(evidence);
@@ -118,6 +120,7 @@ public record Report(
             cautions = List.copyOf(cautions);
             missing = List.copyOf(missing);
             notes = List.copyOf(notes);
+            because = List.copyOf(because);
         }
     }
 

@@ -81,6 +81,7 @@ final class ReportWriting {
                 .put("cautions", JsonWriting.texts(check.cautions()))
                 .put("missing", JsonWriting.texts(check.missing()))
                 .put("notes", JsonWriting.texts(check.notes()))
+                .put("because", JsonWriting.texts(check.because()))
                 .put("as_found", asFound(check.asFound()))
                 .done();
     }

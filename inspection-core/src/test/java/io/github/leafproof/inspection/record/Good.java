@@ -46,6 +46,7 @@ final class Good {
                 List.of(),
                 List.of(),
                 List.of("the leaf marked 0.10 mm measures 0.110 mm"),
+                List.of("the engine card"),
                 null);
         Report.Check cold = new Report.Check(
                 "cold",
@@ -63,6 +64,7 @@ final class Good {
                 List.of("Let it stand\nover night"),
                 List.of("Mind the hot head"),
                 List.of("room: \"not read\""),
+                List.of(),
                 List.of(),
                 new Report.AsFound(Outcome.UNTESTED, null));
         return new Report(

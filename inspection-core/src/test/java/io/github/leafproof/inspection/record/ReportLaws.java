@@ -88,7 +88,8 @@ class ReportLaws {
             Side side,
             Report.Probability p) {}
 
-    private record Tails(List<String> a, List<String> b, List<String> c, List<String> d, List<String> e) {}
+    private record Tails(
+            List<String> a, List<String> b, List<String> c, List<String> d, List<String> e, List<String> f) {}
 
     private static Arbitrary<Report.Check> checks() {
         Arbitrary<Heads> heads = Combinators.combine(
@@ -100,8 +101,8 @@ class ReportLaws {
                         Arbitraries.of(Side.values()),
                         probabilities())
                 .as(Heads::new);
-        Arbitrary<Tails> tails =
-                Combinators.combine(lists(), lists(), lists(), lists(), lists()).as(Tails::new);
+        Arbitrary<Tails> tails = Combinators.combine(lists(), lists(), lists(), lists(), lists(), lists())
+                .as(Tails::new);
         Arbitrary<Report.AsFound> asFound =
                 Combinators.combine(Arbitraries.of(Outcome.values()), maybe()).as(Report.AsFound::new);
         return Combinators.combine(heads, maybe(), maybe(), maybe(), tails, asFound.injectNull(0.5))
@@ -121,6 +122,7 @@ class ReportLaws {
                         tail.c(),
                         tail.d(),
                         tail.e(),
+                        tail.f(),
                         before));
     }
 

@@ -28,9 +28,6 @@ public final class Reporting {
     static final String DEFERENCE = "The engine's own instructions, local rules and the word of qualified people come"
             + " before anything said here.";
 
-    /** Begins the note that says where a limit comes from. */
-    static final String LIMIT_FROM = "the limit: ";
-
     private final Judgement judgement;
     private final CheckGraph graph;
     private final EntryWords entries;
@@ -97,7 +94,6 @@ public final class Reporting {
         List<Node.Observation> observed = graph.observationsOf(check);
         List<String> notes = new ArrayList<>(entries.notes(observed));
         notes.addAll(GaugeNotes.of(judgement, verdict, observed));
-        check.because().forEach(reason -> notes.add(LIMIT_FROM + reason));
         return new Report.Check(
                 check.name(),
                 check.title(),
@@ -114,6 +110,7 @@ public final class Reporting {
                 cautions.of(observed),
                 missing(verdict),
                 notes,
+                check.because(),
                 asFound(check));
     }
 

@@ -107,12 +107,9 @@ public final class TextReport {
             // Whoever reads that it was wrong wants to see what was done about it.
             check.evidence().forEach(evidence -> field("evidence", evidence));
         }
-        for (String note : check.notes()) {
-            if (!note.startsWith(Reporting.LIMIT_FROM)) {
-                field("note", note);
-            } else if (!quiet) {
-                field("because", note.substring(Reporting.LIMIT_FROM.length()));
-            }
+        check.notes().forEach(note -> field("note", note));
+        if (!quiet) {
+            check.because().forEach(reason -> field("because", reason));
         }
     }
 
