@@ -14,14 +14,7 @@ import java.util.List;
  * @param help what to do; empty where the message leaves no doubt
  */
 public record Diagnostic(
-        Code code,
-        Level level,
-        SourceText source,
-        Span span,
-        String message,
-        String label,
-        List<Label> labels,
-        String help) {
+        Code code, Level level, Span span, String message, String label, List<Label> labels, String help) {
 
     /** In the order of the file. */
     public static final Comparator<Diagnostic> BY_PLACE = Comparator.comparing(
@@ -35,31 +28,36 @@ public record Diagnostic(
         labels = List.copyOf(labels);
     }
 
+    /** The text it is about. */
+    public SourceText source() {
+        return span.source();
+    }
+
     /** An error, to be completed with labels and help. */
-    public static Diagnostic error(Code code, SourceText source, Span span, String message) {
-        return new Diagnostic(code, Level.ERROR, source, span, message, "", List.of(), "");
+    public static Diagnostic error(Code code, Span span, String message) {
+        return new Diagnostic(code, Level.ERROR, span, message, "", List.of(), "");
     }
 
     /** A warning, to be completed with labels and help. */
-    public static Diagnostic warning(Code code, SourceText source, Span span, String message) {
-        return new Diagnostic(code, Level.WARNING, source, span, message, "", List.of(), "");
+    public static Diagnostic warning(Code code, Span span, String message) {
+        return new Diagnostic(code, Level.WARNING, span, message, "", List.of(), "");
     }
 
     /** The same with a word under the caret. */
     public Diagnostic labelled(String word) {
-        return new Diagnostic(code, level, source, span, message, word, labels, help);
+        return new Diagnostic(code, level, span, message, word, labels, help);
     }
 
     /** The same with one more place pointed at. */
-    public Diagnostic alsoAt(SourceText where, Span place, String word) {
+    public Diagnostic alsoAt(Span place, String word) {
         List<Label> more = new java.util.ArrayList<>(labels);
-        more.add(new Label(where, place, word));
-        return new Diagnostic(code, level, source, span, message, label, more, help);
+        more.add(new Label(place, word));
+        return new Diagnostic(code, level, span, message, label, more, help);
     }
 
     /** The same with what to do about it. */
     public Diagnostic help(String remedy) {
-        return new Diagnostic(code, level, source, span, message, label, labels, remedy);
+        return new Diagnostic(code, level, span, message, label, labels, remedy);
     }
 
     /** Whether the procedure cannot be used until this is mended. */
@@ -76,5 +74,5 @@ public record Diagnostic(
     }
 
     /** Another place that matters, and what it is. */
-    public record Label(SourceText source, Span span, String word) {}
+    public record Label(Span span, String word) {}
 }

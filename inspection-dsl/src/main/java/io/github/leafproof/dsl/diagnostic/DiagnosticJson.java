@@ -38,7 +38,7 @@ public final class DiagnosticJson {
 
     private static void write(Diagnostic diagnostic, JsonGenerator json) {
         json.writeStartObject();
-        writePlace(diagnostic.source(), diagnostic.span(), json);
+        writePlace(diagnostic.span(), json);
         json.writeStringProperty("code", diagnostic.code().name());
         json.writeStringProperty("level", diagnostic.level().name().toLowerCase(Locale.ROOT));
         json.writeStringProperty("message", diagnostic.message());
@@ -46,7 +46,7 @@ public final class DiagnosticJson {
         json.writeArrayPropertyStart("labels");
         for (Diagnostic.Label label : diagnostic.labels()) {
             json.writeStartObject();
-            writePlace(label.source(), label.span(), json);
+            writePlace(label.span(), json);
             json.writeStringProperty("label", label.word());
             json.writeEndObject();
         }
@@ -55,7 +55,8 @@ public final class DiagnosticJson {
         json.writeEndObject();
     }
 
-    private static void writePlace(SourceText source, Span span, JsonGenerator json) {
+    private static void writePlace(Span span, JsonGenerator json) {
+        SourceText source = span.source();
         Position start = source.at(span.start());
         Position end = source.at(span.end());
         json.writeStringProperty("file", source.name());

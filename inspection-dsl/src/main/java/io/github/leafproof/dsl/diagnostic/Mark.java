@@ -14,16 +14,17 @@ record Mark(SourceText source, int line, int start, int end, String sign, String
 
     /** Carets under the place that a diagnostic is about. */
     static Mark main(Diagnostic diagnostic, Ink ink) {
-        return of(diagnostic.source(), diagnostic.span(), "^", diagnostic.label(), ink);
+        return of(diagnostic.span(), "^", diagnostic.label(), ink);
     }
 
     /** Dashes under another place that matters. */
     static Mark second(Diagnostic.Label label) {
-        return of(label.source(), label.span(), "-", label.word(), Ink.SECOND);
+        return of(label.span(), "-", label.word(), Ink.SECOND);
     }
 
     /** A span over several lines is drawn under its first. */
-    private static Mark of(SourceText source, Span span, String sign, String word, Ink ink) {
+    private static Mark of(Span span, String sign, String word, Ink ink) {
+        SourceText source = span.source();
         int line = source.at(span.start()).line();
         int lineStart = source.lineStart(line);
         int lineEnd = lineStart + source.line(line).length();

@@ -8,7 +8,6 @@ import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.formula.NextLeafAdvice;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.inspection.quantity.Dimension;
 import java.util.ArrayList;
@@ -20,18 +19,16 @@ import org.jspecify.annotations.Nullable;
 /** What is computed: negatives, operations and functions, with the dimensions that they have. */
 final class Arithmetic {
 
-    private final SourceText source;
     private final Problems problems;
     private final Expressions expressions;
     private final Names names;
     private final Operations operations;
 
-    Arithmetic(SourceText source, Problems problems, Expressions expressions, Names names) {
-        this.source = source;
+    Arithmetic(Problems problems, Expressions expressions, Names names) {
         this.problems = problems;
         this.expressions = expressions;
         this.names = names;
-        this.operations = new Operations(source, problems, expressions);
+        this.operations = new Operations(problems, expressions);
     }
 
     @Nullable
@@ -55,7 +52,7 @@ final class Arithmetic {
             if (operand.formula() instanceof Constant && negated.operand() instanceof Expression.Amount number) {
                 return minusDegrees(number, negated);
             }
-            problems.add(TypeDiagnostics.absoluteTemperature(source, negated.span(), "turned to its negative"));
+            problems.add(TypeDiagnostics.absoluteTemperature(negated.span(), "turned to its negative"));
             return null;
         }
         String words = "-" + operand.formula().words();
@@ -92,7 +89,6 @@ final class Arithmetic {
         List<Typed> arguments = expressions.numerics(call.arguments(), env);
         if (!function.takes(call.arguments().size())) {
             problems.add(TypeDiagnostics.wrongArguments(
-                    source,
                     call.span(),
                     function.word(),
                     function.argumentWords(),
@@ -108,7 +104,7 @@ final class Arithmetic {
         Optional<Dimension> result = function.dimensions().of(dimensions);
         if (result.isEmpty()) {
             List<String> words = dimensions.stream().map(Arithmetic::words).toList();
-            problems.add(TypeDiagnostics.functionDimensions(source, call.span(), function.word(), words));
+            problems.add(TypeDiagnostics.functionDimensions(call.span(), function.word(), words));
             return null;
         }
         String words = arguments.stream()
@@ -127,7 +123,6 @@ final class Arithmetic {
         if (wanted != call.arguments().size()) {
             String values = wanted == 0 ? "no value" : wanted == 1 ? "one value" : wanted + " values";
             problems.add(TypeDiagnostics.wrongArguments(
-                    source,
                     call.span(),
                     call.function().text(),
                     values,
@@ -157,7 +152,6 @@ final class Arithmetic {
         }
         if (!Choices.fits(typed.type(), wanted)) {
             problems.add(TypeDiagnostics.wrongArgument(
-                    source,
                     argument.span(),
                     typed.type().words(),
                     call.function().text(),
@@ -179,7 +173,7 @@ final class Arithmetic {
                     ? "a gap, its lower limit and its upper limit"
                     : "a gap, the size aimed for, the pitch of the adjuster and its lever factor";
             problems.add(TypeDiagnostics.wrongArguments(
-                    source, call.span(), name, values, call.arguments().size()));
+                    call.span(), name, values, call.arguments().size()));
             return null;
         }
         if (given == null) {
@@ -191,12 +185,7 @@ final class Arithmetic {
             if (!dimension.equals(wanted.get(i)) || (i == 0 && nextLeaf && !gap)) {
                 String should = i == 0 && nextLeaf ? "gap" : words(wanted.get(i));
                 problems.add(TypeDiagnostics.wrongArgument(
-                        source,
-                        call.arguments().get(i).span(),
-                        given.get(i).type().words(),
-                        name,
-                        "value " + (i + 1),
-                        should));
+                        call.arguments().get(i).span(), given.get(i).type().words(), name, "value " + (i + 1), should));
                 return null;
             }
         }

@@ -7,7 +7,6 @@ import io.github.leafproof.dsl.graph.Hazard;
 import io.github.leafproof.dsl.message.NameDiagnostics;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.dsl.syntax.TypeWords;
@@ -31,7 +30,6 @@ import org.jspecify.annotations.Nullable;
 /** The gauges, the bench states and the hazards that a procedure speaks of. */
 final class Bench {
 
-    private final SourceText source;
     private final Problems problems;
     private final Outline outline;
     private final TypeReader types;
@@ -39,14 +37,13 @@ final class Bench {
     private final Map<String, BenchState> states = new LinkedHashMap<>();
     private final Map<String, Set<String>> reached = new HashMap<>();
 
-    Bench(SourceText source, Problems problems, Outline outline, TypeReader types) {
-        this.source = source;
+    Bench(Problems problems, Outline outline, TypeReader types) {
         this.problems = problems;
         this.outline = outline;
         this.types = types;
         outline.hazards.values().forEach(hazard -> {
             if (Hazard.Usual.named(hazard.name().text()).isPresent()) {
-                problems.add(NameDiagnostics.hidden(source, hazard.name(), "a hazard that every procedure knows"));
+                problems.add(NameDiagnostics.hidden(hazard.name(), "a hazard that every procedure knows"));
             }
         });
         outline.gauges.values().forEach(gauge -> gauges.put(gauge.name().text(), gauge(gauge)));
@@ -69,7 +66,7 @@ final class Bench {
             if (type instanceof Type.Measure measure) {
                 of = measure.dimension();
             } else if (type != null) {
-                problems.add(TypeDiagnostics.noReading(source, words.span(), type.words()));
+                problems.add(TypeDiagnostics.noReading(words.span(), type.words()));
             }
         }
         GaugeNeed.Kind kind = GaugeNeed.Kind.valueOf(gauge.kind().name());
@@ -81,7 +78,7 @@ final class Bench {
     GaugeNeed gauge(Name name) {
         GaugeNeed gauge = gauges.get(name.text());
         if (gauge == null && !outline.isBroken(name.text())) {
-            problems.add(NameDiagnostics.unknownGauge(source, name, problems.near(gauges.keySet())));
+            problems.add(NameDiagnostics.unknownGauge(name, problems.near(gauges.keySet())));
         }
         return gauge;
     }
@@ -89,7 +86,7 @@ final class Bench {
     private BenchState state(Declaration.Setup setup) {
         if (setup.changes().size() > TypeReader.MOST_OPTIONS) {
             Declaration.Change first = setup.changes().get(TypeReader.MOST_OPTIONS);
-            problems.add(StructureDiagnostics.listTooLong(source, first.from().span(), TypeReader.MOST_OPTIONS));
+            problems.add(StructureDiagnostics.listTooLong(first.from().span(), TypeReader.MOST_OPTIONS));
             return new BenchState(setup.name().text(), setup.starts().text(), List.of(), List.of());
         }
         Set<String> known = new LinkedHashSet<>(List.of(setup.starts().text()));
@@ -111,8 +108,7 @@ final class Bench {
     /** A state is one that a setup starts in or that a change leads to. */
     private void isState(Declaration.Setup setup, Set<String> known, Name state) {
         if (!known.contains(state.text())) {
-            problems.add(
-                    NameDiagnostics.unknownState(source, state, setup.name().text(), known));
+            problems.add(NameDiagnostics.unknownState(state, setup.name().text(), known));
         }
     }
 
@@ -125,7 +121,7 @@ final class Bench {
             if (state == null) {
                 unknownSetup(wanted.setup());
             } else if (!given.add(state.name())) {
-                problems.add(StructureDiagnostics.twoStates(source, wanted.span(), state.name()));
+                problems.add(StructureDiagnostics.twoStates(wanted.span(), state.name()));
             } else {
                 isReachable(state, wanted);
                 needs.add(new BenchState.Need(state.name(), wanted.state().text()));
@@ -136,7 +132,7 @@ final class Bench {
 
     private void unknownSetup(Name name) {
         if (!outline.isBroken(name.text())) {
-            problems.add(NameDiagnostics.unknownSetup(source, name, problems.near(states.keySet())));
+            problems.add(NameDiagnostics.unknownSetup(name, problems.near(states.keySet())));
         }
     }
 
@@ -148,10 +144,9 @@ final class Bench {
         Set<String> known = new LinkedHashSet<>(List.of(state.starts()));
         state.changes().forEach(change -> known.add(change.to()));
         if (!known.contains(wanted.state().text())) {
-            problems.add(NameDiagnostics.unknownState(source, wanted.state(), state.name(), known));
+            problems.add(NameDiagnostics.unknownState(wanted.state(), state.name(), known));
         } else {
             problems.add(StructureDiagnostics.noWayTo(
-                    source,
                     wanted.span(),
                     state.name(),
                     state.starts(),
@@ -188,7 +183,7 @@ final class Bench {
                     : Hazard.Usual.named(name.text());
             hazard.ifPresent(hazards::add);
             if (hazard.isEmpty() && !outline.isBroken(name.text())) {
-                problems.add(NameDiagnostics.unknownHazard(source, name, known()));
+                problems.add(NameDiagnostics.unknownHazard(name, known()));
             }
         }
         return hazards;

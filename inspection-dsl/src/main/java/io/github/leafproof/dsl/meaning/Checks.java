@@ -8,7 +8,6 @@ import io.github.leafproof.dsl.graph.Occasion;
 import io.github.leafproof.dsl.message.NameDiagnostics;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Target;
@@ -27,7 +26,6 @@ import org.jspecify.annotations.Nullable;
 /** What is judged, and which gates stand before it. */
 final class Checks {
 
-    private final SourceText source;
     private final Problems problems;
     private final Outline outline;
     private final Names names;
@@ -35,14 +33,7 @@ final class Checks {
     private final DecisionRule usual;
     private final Map<String, Integer> numbers;
 
-    Checks(
-            SourceText source,
-            Problems problems,
-            Outline outline,
-            Names names,
-            Confidences confidences,
-            DecisionRule usual) {
-        this.source = source;
+    Checks(Problems problems, Outline outline, Names names, Confidences confidences, DecisionRule usual) {
         this.problems = problems;
         this.outline = outline;
         this.names = names;
@@ -54,7 +45,7 @@ final class Checks {
     List<Node.Check> understand() {
         Map<String, Set<String>> gates = new LinkedHashMap<>();
         outline.checks.forEach((key, item) -> gates.put(key, gates(key, item)));
-        boolean circle = GateCircle.look(source, problems, outline, gates);
+        boolean circle = GateCircle.look(problems, outline, gates);
         List<Node.Check> checks = new ArrayList<>();
         outline.checks.forEach((key, item) -> {
             Node.Check check = check(key, item, circle ? Set.of() : gates.getOrDefault(key, Set.of()));
@@ -85,20 +76,19 @@ final class Checks {
         String key = env.key(target);
         Item<Declaration.Check> item = outline.checks.get(key);
         if (item == null) {
-            unknownCheck(source, problems, outline, target, key);
+            unknownCheck(problems, outline, target, key);
             return Optional.empty();
         }
         if (!item.declaration().gate()) {
             problems.add(StructureDiagnostics.noGate(
-                    source, target.span(), key, item.declaration().target().span()));
+                    target.span(), key, item.declaration().target().span()));
         }
         return Optional.of(key);
     }
 
-    static void unknownCheck(SourceText source, Problems problems, Outline outline, Target target, String key) {
+    static void unknownCheck(Problems problems, Outline outline, Target target, String key) {
         if (!outline.isBroken(target.name().text())) {
-            problems.add(
-                    NameDiagnostics.unknownCheck(source, target.span(), key, problems.near(outline.checks.keySet())));
+            problems.add(NameDiagnostics.unknownCheck(target.span(), key, problems.near(outline.checks.keySet())));
         }
     }
 
@@ -114,15 +104,14 @@ final class Checks {
             }
         }
         if (check.requirements().isEmpty()) {
-            problems.add(
-                    StructureDiagnostics.nothingRequired(source, check.target().span(), key));
+            problems.add(StructureDiagnostics.nothingRequired(check.target().span(), key));
         }
         Formula when = check.when() == null ? null : names.expressions().condition(check.when(), env);
         DecisionRule rule = check.confidence() == null ? usual : confidences.rule(check.confidence());
         List<Node.Advice> advice = advice(check, env);
-        String title = Observations.fixed(source, problems, names, check.title(), env);
+        String title = Observations.fixed(problems, names, check.title(), env);
         List<String> because = check.because().stream()
-                .map(reason -> Observations.fixed(source, problems, names, reason, env))
+                .map(reason -> Observations.fixed(problems, names, reason, env))
                 .toList();
         if (requirements.isEmpty()) {
             return null;
@@ -154,7 +143,7 @@ final class Checks {
         if (severity.isEmpty()) {
             List<String> known =
                     Arrays.stream(Severity.values()).map(Severity::word).toList();
-            problems.add(NameDiagnostics.unknownWord(source, check.severity(), "severity", known));
+            problems.add(NameDiagnostics.unknownWord(check.severity(), "severity", known));
         }
         return severity.orElse(Severity.MAJOR);
     }
@@ -166,12 +155,12 @@ final class Checks {
             if (occasion.isEmpty()) {
                 List<String> known =
                         Arrays.stream(Occasion.values()).map(Occasion::word).toList();
-                problems.add(NameDiagnostics.unknownWord(source, advice.outcome(), "outcome", known));
+                problems.add(NameDiagnostics.unknownWord(advice.outcome(), "outcome", known));
             }
             Typed text = names.expressions().value(advice.advice(), env, new Type.Text());
             if (text != null && !(text.type() instanceof Type.Text)) {
                 problems.add(TypeDiagnostics.noAdvice(
-                        source, advice.advice().span(), text.type().words()));
+                        advice.advice().span(), text.type().words()));
             } else if (text != null && occasion.isPresent()) {
                 all.add(new Node.Advice(occasion.get(), text.formula()));
             }

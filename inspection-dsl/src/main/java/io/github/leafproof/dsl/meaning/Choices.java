@@ -6,7 +6,6 @@ import io.github.leafproof.dsl.formula.IfElse;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.message.NameDiagnostics;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Expression;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,12 +17,10 @@ import org.jspecify.annotations.Nullable;
 /** Values that depend on a choice or on a condition. */
 final class Choices {
 
-    private final SourceText source;
     private final Problems problems;
     private final Expressions expressions;
 
-    Choices(SourceText source, Problems problems, Expressions expressions) {
-        this.source = source;
+    Choices(Problems problems, Expressions expressions) {
         this.problems = problems;
         this.expressions = expressions;
     }
@@ -62,7 +59,7 @@ final class Choices {
         }
         if (!(subject.type() instanceof Type.Choice choice)) {
             problems.add(TypeDiagnostics.nothingToChoose(
-                    source, choose.subject().span(), subject.type().words()));
+                    choose.subject().span(), subject.type().words()));
             return null;
         }
         int[] armOf = armOf(choose, choice);
@@ -90,10 +87,10 @@ final class Choices {
             for (Expression.Option option : choose.arms().get(arm).options()) {
                 int at = choice.options().indexOf(option.text());
                 if (at < 0) {
-                    problems.add(NameDiagnostics.unknownOption(source, option.span(), option.text(), choice.options()));
+                    problems.add(NameDiagnostics.unknownOption(option.span(), option.text(), choice.options()));
                     sound = false;
                 } else if (given[at]) {
-                    problems.add(NameDiagnostics.optionTwice(source, option.span(), option.text()));
+                    problems.add(NameDiagnostics.optionTwice(option.span(), option.text()));
                 } else {
                     given[at] = true;
                     armOf[at] = arm;
@@ -107,8 +104,7 @@ final class Choices {
             }
         }
         if (!left.isEmpty() && sound) {
-            problems.add(
-                    TypeDiagnostics.choiceNotExhausted(source, choose.subject().span(), left));
+            problems.add(TypeDiagnostics.choiceNotExhausted(choose.subject().span(), left));
         }
         return left.isEmpty() && sound ? armOf : new int[0];
     }
@@ -132,7 +128,7 @@ final class Choices {
     }
 
     private void unlike(Expression one, Type first, Expression other, Type second) {
-        problems.add(TypeDiagnostics.unlikeArms(source, one.span(), first.words(), other.span(), second.words()));
+        problems.add(TypeDiagnostics.unlikeArms(one.span(), first.words(), other.span(), second.words()));
     }
 
     /** The type that stands for both, if they can stand in one place. */

@@ -8,7 +8,6 @@ import io.github.leafproof.dsl.formula.Not;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Expression.Relation;
 import java.util.ArrayDeque;
@@ -21,16 +20,14 @@ import org.jspecify.annotations.Nullable;
 /** Conditions: what is compared with what, and how conditions are joined. */
 final class Comparisons {
 
-    private final SourceText source;
     private final Problems problems;
     private final Expressions expressions;
     private final LimitComparisons limits;
 
-    Comparisons(SourceText source, Problems problems, Expressions expressions) {
-        this.source = source;
+    Comparisons(Problems problems, Expressions expressions) {
         this.problems = problems;
         this.expressions = expressions;
-        this.limits = new LimitComparisons(source, problems, expressions);
+        this.limits = new LimitComparisons(problems, expressions);
     }
 
     @Nullable
@@ -133,7 +130,7 @@ final class Comparisons {
             return yesNoCompared(compared, left, env);
         }
         if (left.type() instanceof Type.Items) {
-            problems.add(TypeDiagnostics.itemsCompared(source, compared.span()));
+            problems.add(TypeDiagnostics.itemsCompared(compared.span()));
             return null;
         }
         return limits.compared(compared, left, env);
@@ -163,8 +160,8 @@ final class Comparisons {
     private @Nullable Typed option(Expression expression, Type.Choice choice, Env env) {
         Typed typed = expressions.value(expression, env, choice);
         if (typed != null && !typed.type().equals(choice)) {
-            problems.add(TypeDiagnostics.noOption(
-                    source, expression.span(), typed.type().words(), choice.options()));
+            problems.add(
+                    TypeDiagnostics.noOption(expression.span(), typed.type().words(), choice.options()));
             return null;
         }
         return typed;
@@ -172,7 +169,7 @@ final class Comparisons {
 
     private boolean isGraded(Type.Choice choice, Expression subject) {
         if (!choice.graded()) {
-            problems.add(TypeDiagnostics.notGraded(source, subject.span(), choice.options()));
+            problems.add(TypeDiagnostics.notGraded(subject.span(), choice.options()));
         }
         return choice.graded();
     }
@@ -184,7 +181,7 @@ final class Comparisons {
             return null;
         }
         if (!same || !(right.type() instanceof Type.Text)) {
-            problems.add(TypeDiagnostics.textCompared(source, compared.span()));
+            problems.add(TypeDiagnostics.textCompared(compared.span()));
             return null;
         }
         BiPredicate<Value, Value> holds = compared.relation() == Relation.IS ? Value::equals : (a, b) -> !a.equals(b);
@@ -199,7 +196,7 @@ final class Comparisons {
             return null;
         }
         if (!same || !(right.formula() instanceof Constant constant) || !right.isCondition()) {
-            problems.add(TypeDiagnostics.yesNoCompared(source, compared.span()));
+            problems.add(TypeDiagnostics.yesNoCompared(compared.span()));
             return null;
         }
         boolean asIs = constant.value().equals(Value.Judged.YES) == (compared.relation() == Relation.IS);
@@ -222,7 +219,7 @@ final class Comparisons {
         }
         if (!(value.type() instanceof Type.Choice) && !(value.type() instanceof Type.Text)) {
             problems.add(TypeDiagnostics.nothingToChoose(
-                    source, oneOf.value().span(), value.type().words()));
+                    oneOf.value().span(), value.type().words()));
             return null;
         }
         return cases.size() < oneOf.options().size() ? null : new Joined(false, cases);
@@ -236,8 +233,7 @@ final class Comparisons {
             Typed typed = side == expression.items() ? items : wanted;
             sound &= typed != null;
             if (typed != null && !(typed.type() instanceof Type.Items)) {
-                problems.add(TypeDiagnostics.noItems(
-                        source, side.span(), typed.type().words()));
+                problems.add(TypeDiagnostics.noItems(side.span(), typed.type().words()));
                 sound = false;
             }
         }

@@ -1,18 +1,15 @@
 package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.message.StructureDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.inspection.verdict.DecisionRule;
 
 /** Confidences as written, made into decision rules. */
 final class Confidences {
 
-    private final SourceText source;
     private final Problems problems;
 
-    Confidences(SourceText source, Problems problems) {
-        this.source = source;
+    Confidences(Problems problems) {
         this.problems = problems;
     }
 
@@ -20,7 +17,7 @@ final class Confidences {
     DecisionRule rule(Declaration.Confidence confidence) {
         double share = Double.parseDouble(confidence.percent()) / 100;
         if (!(share >= 0.5 && share <= 0.9999)) {
-            problems.add(StructureDiagnostics.badConfidence(source, confidence.span()));
+            problems.add(StructureDiagnostics.badConfidence(confidence.span()));
             return DecisionRule.guarded(0.95);
         }
         return share == 0.5 ? DecisionRule.simpleAcceptance() : DecisionRule.guarded(share);

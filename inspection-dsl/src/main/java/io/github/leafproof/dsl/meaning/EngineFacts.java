@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.message.NameDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.inspection.engine.CardFact;
 import io.github.leafproof.inspection.engine.FactKind;
@@ -15,12 +14,10 @@ import org.jspecify.annotations.Nullable;
 /** The facts of an engine that every procedure knows: the standard ones of its card, and what the job sheet says of it. */
 final class EngineFacts {
 
-    private final SourceText source;
     private final Problems problems;
     private final Names names;
 
-    EngineFacts(SourceText source, Problems problems, Names names) {
-        this.source = source;
+    EngineFacts(Problems problems, Names names) {
         this.problems = problems;
         this.names = names;
     }
@@ -32,7 +29,7 @@ final class EngineFacts {
         if (known.isEmpty()) {
             List<String> all = new ArrayList<>();
             CardFact.all().forEach(each -> all.add(each.name()));
-            problems.add(NameDiagnostics.unknownFact(source, fact.span(), path, all));
+            problems.add(NameDiagnostics.unknownFact(fact.span(), path, all));
             return null;
         }
         Type type = type(known.get().kind());

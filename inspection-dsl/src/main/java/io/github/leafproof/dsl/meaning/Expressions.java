@@ -10,7 +10,6 @@ import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.message.NameDiagnostics;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Name;
@@ -29,7 +28,6 @@ final class Expressions {
     /** So many expressions may be underway within each other; it leaves room on the smallest usual stack of Java. */
     private static final int DEEPEST = 500;
 
-    private final SourceText source;
     private final Problems problems;
     private final Names names;
     private final Arithmetic arithmetic;
@@ -39,14 +37,13 @@ final class Expressions {
     private int depth;
     private boolean tooDeep;
 
-    Expressions(SourceText source, Problems problems, Names names) {
-        this.source = source;
+    Expressions(Problems problems, Names names) {
         this.problems = problems;
         this.names = names;
-        this.arithmetic = new Arithmetic(source, problems, this, names);
-        this.comparisons = new Comparisons(source, problems, this);
-        this.choices = new Choices(source, problems, this);
-        this.engineFacts = new EngineFacts(source, problems, names);
+        this.arithmetic = new Arithmetic(problems, this, names);
+        this.comparisons = new Comparisons(problems, this);
+        this.choices = new Choices(problems, this);
+        this.engineFacts = new EngineFacts(problems, names);
     }
 
     /** Whether so many expressions are underway within each other that no other value should be begun among them. */
@@ -64,7 +61,7 @@ final class Expressions {
         if (depth >= DEEPEST) {
             if (!tooDeep) {
                 // What stands beside it is as deep, and goes with it.
-                problems.add(StructureDiagnostics.tooDeep(source, expression.span()));
+                problems.add(StructureDiagnostics.tooDeep(expression.span()));
                 tooDeep = true;
             }
             return null;
@@ -119,8 +116,8 @@ final class Expressions {
     Formula condition(Expression expression, Env env) {
         Typed typed = value(expression, env, new Type.YesNo());
         if (typed != null && !typed.isCondition()) {
-            problems.add(TypeDiagnostics.noCondition(
-                    source, expression.span(), typed.type().words()));
+            problems.add(
+                    TypeDiagnostics.noCondition(expression.span(), typed.type().words()));
             return null;
         }
         return typed == null ? null : typed.formula();
@@ -131,8 +128,8 @@ final class Expressions {
     Typed numeric(Expression expression, Env env) {
         Typed typed = value(expression, env, null);
         if (typed != null && !typed.isNumeric()) {
-            problems.add(TypeDiagnostics.noNumber(
-                    source, expression.span(), typed.type().words()));
+            problems.add(
+                    TypeDiagnostics.noNumber(expression.span(), typed.type().words()));
             return null;
         }
         return typed;
@@ -148,7 +145,7 @@ final class Expressions {
             String words = number.unit().isEmpty() ? number.number() : number.number() + " " + unit.symbol();
             return Typed.constant(Value.Amount.stated(quantity), words, new Type.Measure(quantity.dimension()));
         } catch (QuantityException wrong) {
-            problems.add(TypeDiagnostics.badNumber(source, number.span(), wrong.problem(), wrong.remedy()));
+            problems.add(TypeDiagnostics.badNumber(number.span(), wrong.problem(), wrong.remedy()));
             return null;
         }
     }
@@ -158,7 +155,7 @@ final class Expressions {
         try {
             return Unit.parse(text);
         } catch (QuantityException wrong) {
-            problems.add(TypeDiagnostics.unknownUnit(source, span, wrong.problem(), wrong.remedy()));
+            problems.add(TypeDiagnostics.unknownUnit(span, wrong.problem(), wrong.remedy()));
             return null;
         }
     }
@@ -224,7 +221,7 @@ final class Expressions {
     Typed option(Type.Choice choice, String word, Span span) {
         int option = choice.options().indexOf(word);
         if (option < 0) {
-            problems.add(NameDiagnostics.unknownOption(source, span, word, choice.options()));
+            problems.add(NameDiagnostics.unknownOption(span, word, choice.options()));
             return null;
         }
         return Typed.constant(new Value.Pick(option, word), word, choice);
@@ -239,7 +236,6 @@ final class Expressions {
         Dimension dimension = typed.type().inArithmetic().orElseThrow();
         if (!unit.dimension().equals(dimension)) {
             problems.add(TypeDiagnostics.unitOfOtherDimension(
-                    source,
                     expression.value().span(),
                     typed.type().words(),
                     expression.unitSpan(),

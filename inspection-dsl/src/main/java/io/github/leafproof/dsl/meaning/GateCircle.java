@@ -1,7 +1,6 @@
 package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.message.StructureDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Declaration;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -19,7 +18,7 @@ final class GateCircle {
     private GateCircle() {}
 
     /** Walks without recursion, since a file from a stranger may chain any number of gates. */
-    static boolean look(SourceText source, Problems problems, Outline outline, Map<String, Set<String>> gates) {
+    static boolean look(Problems problems, Outline outline, Map<String, Set<String>> gates) {
         Set<String> done = new HashSet<>();
         boolean any = false;
         for (String start : gates.keySet()) {
@@ -40,7 +39,7 @@ final class GateCircle {
                 }
                 String gate = next.next();
                 if (path.containsKey(gate)) {
-                    report(source, problems, outline, new ArrayList<>(path.keySet()), gate);
+                    report(problems, outline, new ArrayList<>(path.keySet()), gate);
                     any = true;
                 } else if (done.add(gate)) {
                     stack.push(gate);
@@ -51,13 +50,13 @@ final class GateCircle {
         return any;
     }
 
-    private static void report(SourceText source, Problems problems, Outline outline, List<String> path, String gate) {
+    private static void report(Problems problems, Outline outline, List<String> path, String gate) {
         List<String> circle = new ArrayList<>(path.subList(path.indexOf(gate), path.size()));
         circle.add(gate);
         Item<Declaration.Check> check = outline.checks.get(gate);
         if (check != null) {
-            problems.add(StructureDiagnostics.gateCircle(
-                    source, check.declaration().target().span(), circle));
+            problems.add(
+                    StructureDiagnostics.gateCircle(check.declaration().target().span(), circle));
         }
     }
 }

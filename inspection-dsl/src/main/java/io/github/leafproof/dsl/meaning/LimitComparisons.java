@@ -12,7 +12,6 @@ import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Expression.Relation;
 import io.github.leafproof.inspection.quantity.Dimension;
@@ -26,12 +25,10 @@ import org.jspecify.annotations.Nullable;
 /** Numbers, quantities and gaps against limits. */
 final class LimitComparisons {
 
-    private final SourceText source;
     private final Problems problems;
     private final Expressions expressions;
 
-    LimitComparisons(SourceText source, Problems problems, Expressions expressions) {
-        this.source = source;
+    LimitComparisons(Problems problems, Expressions expressions) {
         this.problems = problems;
         this.expressions = expressions;
     }
@@ -87,8 +84,8 @@ final class LimitComparisons {
     /** Only what is counted can be equal; a measured value never is, to the last digit. */
     private @Nullable Formula equal(Expression.Compared compared, Typed left, Formula limit) {
         if (!(left.type() instanceof Type.Count) && !left.type().equals(Type.number())) {
-            problems.add(TypeDiagnostics.measuredEqual(
-                    source, compared.span(), left.type().words()));
+            problems.add(
+                    TypeDiagnostics.measuredEqual(compared.span(), left.type().words()));
             return null;
         }
         boolean is = compared.relation() == Relation.IS;
@@ -108,7 +105,7 @@ final class LimitComparisons {
     Formula between(Expression.Between between, Typed value, Env env) {
         if (!value.isNumeric()) {
             problems.add(TypeDiagnostics.noNumber(
-                    source, between.value().span(), value.type().words()));
+                    between.value().span(), value.type().words()));
             return null;
         }
         Formula low = limit(between.low(), env, value, between.value());
@@ -119,7 +116,7 @@ final class LimitComparisons {
         }
         if (constant(low) > constant(high)) {
             problems.add(StructureDiagnostics.limitsUpsideDown(
-                    source, between.low().span(), low.words(), between.high().span(), high.words()));
+                    between.low().span(), low.words(), between.high().span(), high.words()));
         }
         for (int i = 0; i < tolerated.size(); i++) {
             double margin = constant(tolerated.get(i));
@@ -160,8 +157,8 @@ final class LimitComparisons {
             return null;
         }
         if (constant(tolerance) < 0) {
-            problems.add(StructureDiagnostics.negativeTolerance(
-                    source, within.tolerance().span()));
+            problems.add(
+                    StructureDiagnostics.negativeTolerance(within.tolerance().span()));
         } else if (wider != null && constant(wider) <= constant(tolerance)) {
             inside(Objects.requireNonNull(within.tolerated()), within.tolerance());
         }
@@ -221,7 +218,6 @@ final class LimitComparisons {
         Dimension given = limit.type().inArithmetic().orElseThrow();
         if (!given.equals(wanted)) {
             problems.add(TypeDiagnostics.unlikeComparison(
-                    source,
                     subjectWritten.span(),
                     subjectWords,
                     written.span(),
@@ -232,7 +228,7 @@ final class LimitComparisons {
     }
 
     private void inside(Expression tolerated, Expression limit) {
-        problems.add(StructureDiagnostics.toleratedInside(source, tolerated.span(), limit.span()));
+        problems.add(StructureDiagnostics.toleratedInside(tolerated.span(), limit.span()));
     }
 
     /** The number of what is written out; NaN, which compares with nothing, where it depends on the engine. */

@@ -7,7 +7,6 @@ import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.dsl.message.NameDiagnostics;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Expression;
@@ -32,7 +31,6 @@ final class Names {
     /** A function understood. */
     record Function(List<Type> parameters, List<String> names, Typed body) {}
 
-    private final SourceText source;
     private final Problems problems;
     private final Outline outline;
     private final TypeReader types;
@@ -51,12 +49,11 @@ final class Names {
     private boolean tooMuch;
     private int slots;
 
-    Names(SourceText source, Problems problems, Outline outline, TypeReader types) {
-        this.source = source;
+    Names(Problems problems, Outline outline, TypeReader types) {
         this.problems = problems;
         this.outline = outline;
         this.types = types;
-        this.expressions = new Expressions(source, problems, this);
+        this.expressions = new Expressions(problems, this);
     }
 
     Expressions expressions() {
@@ -128,21 +125,21 @@ final class Names {
     private Diagnostic unknown(Target target, String key) {
         String name = target.name().text();
         if (outline.checks.containsKey(key)) {
-            return NameDiagnostics.checkIsNoValue(source, target.span(), key);
+            return NameDiagnostics.checkIsNoValue(target.span(), key);
         }
         if (outline.functions.containsKey(key)) {
-            return NameDiagnostics.functionIsNoValue(source, target.span(), key);
+            return NameDiagnostics.functionIsNoValue(target.span(), key);
         }
         if (!target.indexes().isEmpty() && outline.hasValue(name)) {
-            return NameDiagnostics.indexTooMany(source, target);
+            return NameDiagnostics.indexTooMany(target);
         }
         Collection<String> near = problems.near(keys());
         List<String> rounds =
                 near.stream().filter(known -> known.startsWith(name + "[")).toList();
         if (!rounds.isEmpty()) {
-            return NameDiagnostics.wrongIndex(source, target, rounds);
+            return NameDiagnostics.wrongIndex(target, rounds);
         }
-        return NameDiagnostics.unknown(source, target.span(), key, near);
+        return NameDiagnostics.unknown(target.span(), key, near);
     }
 
     /** Every name that has a value; none when there are so many problems that nobody needs to know. */
@@ -184,7 +181,7 @@ final class Names {
         if (first >= 0) {
             List<String> path = new ArrayList<>(underway.subList(first, underway.size()));
             path.add(key);
-            problems.add(StructureDiagnostics.valueCircle(source, span, path));
+            problems.add(StructureDiagnostics.valueCircle(span, path));
             return true;
         }
         if (underway.size() < MOST_STEPS && !expressions.isDeep()) {
@@ -192,7 +189,7 @@ final class Names {
         }
         if (!tooManySteps) {
             // The rest of a long chain is too long as well, and said with it.
-            problems.add(StructureDiagnostics.tooManySteps(source, span, MOST_STEPS));
+            problems.add(StructureDiagnostics.tooManySteps(span, MOST_STEPS));
             tooManySteps = true;
         }
         return true;
@@ -222,9 +219,9 @@ final class Names {
             if (type != null) {
                 if (parameters.containsKey(parameter.name().text())) {
                     problems.add(NameDiagnostics.optionTwice(
-                            source, parameter.name().span(), parameter.name().text()));
+                            parameter.name().span(), parameter.name().text()));
                 } else if (outline.hasValue(parameter.name().text())) {
-                    problems.add(NameDiagnostics.hidden(source, parameter.name(), "a value of this procedure"));
+                    problems.add(NameDiagnostics.hidden(parameter.name(), "a value of this procedure"));
                 }
                 parameterNames.add(parameter.name().text());
                 parameters.put(parameter.name().text(), new Env.Parameter(parameterTypes.size(), type));
@@ -236,8 +233,8 @@ final class Names {
         Typed body = allTyped ? expressions.value(define.body(), new Env(Map.of(), parameters), null) : null;
         underway.remove(underway.size() - 1);
         if (body != null && sizes.isTooMuch(body.formula())) {
-            problems.add(StructureDiagnostics.functionTooLarge(
-                    source, define.name().span(), Sizes.MOST_FORMULAS, Sizes.DEEPEST));
+            problems.add(
+                    StructureDiagnostics.functionTooLarge(define.name().span(), Sizes.MOST_FORMULAS, Sizes.DEEPEST));
             body = null;
         }
         if (body == null) {
@@ -260,14 +257,14 @@ final class Names {
             List<String> known = new ArrayList<>(Builtin.names());
             known.addAll(problems.near(outline.functions.keySet()));
             problems.add(NameDiagnostics.unknownFunction(
-                    source, call.function().span(), call.function().text(), known));
+                    call.function().span(), call.function().text(), known));
             return null;
         }
         used.add(define.name().text());
         Function function = function(define);
         if (function != null && sizes.isTooMuchInAll(function.body().formula())) {
             if (!tooMuch) {
-                problems.add(StructureDiagnostics.tooMuchInAll(source, call.span(), Sizes.MOST_IN_ALL));
+                problems.add(StructureDiagnostics.tooMuchInAll(call.span(), Sizes.MOST_IN_ALL));
                 tooMuch = true;
             }
             return null;

@@ -9,7 +9,6 @@ import io.github.leafproof.dsl.graph.GaugeNeed;
 import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Text;
 import io.github.leafproof.inspection.quantity.Dimension;
@@ -23,14 +22,12 @@ import org.jspecify.annotations.Nullable;
 /** What a person is asked to enter. */
 final class Observations {
 
-    private final SourceText source;
     private final Problems problems;
     private final Outline outline;
     private final Names names;
     private final Bench bench;
 
-    Observations(SourceText source, Problems problems, Outline outline, Names names, Bench bench) {
-        this.source = source;
+    Observations(Problems problems, Outline outline, Names names, Bench bench) {
         this.problems = problems;
         this.outline = outline;
         this.names = names;
@@ -58,7 +55,7 @@ final class Observations {
         agree(observe, type, gauge);
         Formula when = observe.when() == null ? null : names.expressions().condition(observe.when(), item.env());
         List<String> notes = observe.notes().stream()
-                .map(note -> fixed(source, problems, names, note, item.env()))
+                .map(note -> fixed(problems, names, note, item.env()))
                 .toList();
         return new Node.Observation(
                 slot,
@@ -85,8 +82,7 @@ final class Observations {
     private void agree(Declaration.Observe observe, Type type, @Nullable GaugeNeed gauge) {
         if (gauge == null) {
             if (type instanceof Type.Gap && observe.gauge() == null) {
-                problems.add(StructureDiagnostics.gapWithoutGauge(
-                        source, observe.type().span()));
+                problems.add(StructureDiagnostics.gapWithoutGauge(observe.type().span()));
             }
             return;
         }
@@ -105,12 +101,12 @@ final class Observations {
         };
         if (!agrees && observe.gauge() != null) {
             problems.add(TypeDiagnostics.gaugeForOther(
-                    source, observe.type().span(), type.words(), observe.gauge().span(), gauge.words()));
+                    observe.type().span(), type.words(), observe.gauge().span(), gauge.words()));
         }
     }
 
     /** A text that says the same for every engine: only names of loops may fill its holes. */
-    static String fixed(SourceText source, Problems problems, Names names, Text text, Env env) {
+    static String fixed(Problems problems, Names names, Text text, Env env) {
         Formula formula = names.expressions().text(text, env);
         if (formula == null) {
             return "";
@@ -118,7 +114,7 @@ final class Observations {
         boolean[] reads = {false};
         formula.slots(slot -> reads[0] = true);
         if (reads[0]) {
-            problems.add(StructureDiagnostics.textNotFixed(source, text.span()));
+            problems.add(StructureDiagnostics.textNotFixed(text.span()));
             return "";
         }
         Frame frame = Frame.of(new Value[0], DecisionRule.simpleAcceptance(), UnitSystem.METRIC);

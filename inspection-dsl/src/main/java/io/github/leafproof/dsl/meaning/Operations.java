@@ -4,7 +4,6 @@ import io.github.leafproof.dsl.formula.Computed;
 import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Expression.Operator;
 import io.github.leafproof.inspection.quantity.Dimension;
@@ -26,12 +25,10 @@ final class Operations {
     /** Nothing at a bench is raised to more than this, and the dimension's exponents stay small. */
     private static final int LARGEST_POWER = 9;
 
-    private final SourceText source;
     private final Problems problems;
     private final Expressions expressions;
 
-    Operations(SourceText source, Problems problems, Expressions expressions) {
-        this.source = source;
+    Operations(Problems problems, Expressions expressions) {
         this.problems = problems;
         this.expressions = expressions;
     }
@@ -111,7 +108,6 @@ final class Operations {
             Expression.Arithmetic operation, Optional<Dimension> result, Dimension a, Dimension b) {
         if (result.isEmpty()) {
             problems.add(TypeDiagnostics.unlikeSum(
-                    source,
                     operation.operatorSpan(),
                     operation.operator().sign(),
                     operation.left().span(),
@@ -126,7 +122,7 @@ final class Operations {
         if (a.isAbsolute() || b.isAbsolute()) {
             Expression absolute = a.isAbsolute() ? operation.left() : operation.right();
             String done = operation.operator() == Operator.TIMES ? "multiplied" : "divided";
-            problems.add(TypeDiagnostics.absoluteTemperature(source, absolute.span(), done));
+            problems.add(TypeDiagnostics.absoluteTemperature(absolute.span(), done));
             return false;
         }
         return true;
@@ -156,13 +152,12 @@ final class Operations {
         }
         Dimension dimension = base.type().inArithmetic().orElseThrow();
         if (dimension.isAbsolute()) {
-            problems.add(
-                    TypeDiagnostics.absoluteTemperature(source, operation.left().span(), "raised to a power"));
+            problems.add(TypeDiagnostics.absoluteTemperature(operation.left().span(), "raised to a power"));
             return null;
         }
         Optional<Integer> exponent = wholeNumber(operation.right());
         if (exponent.isEmpty()) {
-            problems.add(TypeDiagnostics.badPower(source, operation.right().span(), LARGEST_POWER));
+            problems.add(TypeDiagnostics.badPower(operation.right().span(), LARGEST_POWER));
             return null;
         }
         int power = exponent.get();

@@ -39,7 +39,6 @@ final class Outline {
     Declaration.@Nullable Decide decide;
     Declaration.@Nullable Release release;
 
-    private final ProcedureText text;
     private final Problems problems;
     private final Map<String, Name> firsts = new LinkedHashMap<>();
     private final Set<String> broken = new HashSet<>();
@@ -49,18 +48,16 @@ final class Outline {
     private boolean tooLarge;
     private boolean anyCheck;
 
-    private Outline(ProcedureText text, Problems problems) {
-        this.text = text;
+    private Outline(Problems problems) {
         this.problems = problems;
     }
 
     static Outline of(ProcedureText text, Problems problems) {
-        Outline outline = new Outline(text, problems);
+        Outline outline = new Outline(problems);
         text.declarations().forEach(each -> outline.add(new Item<>(each, Env.TOP, "", List.of())));
         outline.variables.stream()
                 .filter(variable -> outline.hasValue(variable.text()))
-                .forEach(variable ->
-                        problems.add(NameDiagnostics.hidden(text.source(), variable, "a value of this procedure")));
+                .forEach(variable -> problems.add(NameDiagnostics.hidden(variable, "a value of this procedure")));
         return outline;
     }
 
@@ -96,7 +93,7 @@ final class Outline {
         }
         if (!tooLarge && (declarations > MOST_DECLARATIONS || letters > MOST_LETTERS)) {
             tooLarge = true;
-            problems.add(StructureDiagnostics.tooLarge(text.source(), declaration.span(), MOST_DECLARATIONS));
+            problems.add(StructureDiagnostics.tooLarge(declaration.span(), MOST_DECLARATIONS));
         }
         return tooLarge;
     }
@@ -104,11 +101,11 @@ final class Outline {
     /** What stands for the whole procedure and is not repeated by a loop. */
     private void addWhole(Declaration declaration, Env env) {
         if (!env.loops().isEmpty()) {
-            problems.add(StructureDiagnostics.notInALoop(text.source(), declaration.span()));
+            problems.add(StructureDiagnostics.notInALoop(declaration.span()));
             nameOf(declaration).ifPresent(broken::add);
         } else if (declaration instanceof Declaration.Define define) {
             if (Builtin.names().contains(define.name().text())) {
-                problems.add(NameDiagnostics.hidden(text.source(), define.name(), "a function of the language"));
+                problems.add(NameDiagnostics.hidden(define.name(), "a function of the language"));
             }
             addName(functions, define.name(), define);
         } else if (declaration instanceof Declaration.Gauge gauge) {
@@ -128,15 +125,14 @@ final class Outline {
         } else if (declaration instanceof Declaration.Release given) {
             release = only(release, given);
         } else if (!(declaration instanceof Declaration.Language)) {
-            problems.add(StructureDiagnostics.notYet(text.source(), declaration.span()));
+            problems.add(StructureDiagnostics.notYet(declaration.span()));
         }
     }
 
     private void addStage(Item<Declaration.Stage> item) {
         Declaration.Stage stage = item.declaration();
         if (!item.stage().isEmpty()) {
-            problems.add(StructureDiagnostics.stageInStage(
-                    text.source(), stage.title().span(), item.stage()));
+            problems.add(StructureDiagnostics.stageInStage(stage.title().span(), item.stage()));
         }
         List<Target> gates = new ArrayList<>(item.stageGates());
         gates.addAll(stage.after());
@@ -149,17 +145,17 @@ final class Outline {
         String variable = loop.variable().text();
         variables.add(loop.variable());
         if (item.env().loops().containsKey(variable)) {
-            problems.add(NameDiagnostics.hidden(text.source(), loop.variable(), "a loop around this one"));
+            problems.add(NameDiagnostics.hidden(loop.variable(), "a loop around this one"));
         }
         if (loop.values().size() > TypeReader.MOST_OPTIONS) {
             problems.add(StructureDiagnostics.listTooLong(
-                    text.source(), loop.values().get(TypeReader.MOST_OPTIONS).span(), TypeReader.MOST_OPTIONS));
+                    loop.values().get(TypeReader.MOST_OPTIONS).span(), TypeReader.MOST_OPTIONS));
             return;
         }
         Set<String> values = new LinkedHashSet<>();
         for (Name value : loop.values()) {
             if (!values.add(value.text())) {
-                problems.add(NameDiagnostics.optionTwice(text.source(), value.span(), value.text()));
+                problems.add(NameDiagnostics.optionTwice(value.span(), value.text()));
             }
         }
         Type.Choice choice = new Type.Choice(List.copyOf(values), false);
@@ -174,14 +170,14 @@ final class Outline {
             boolean indexed =
                     target.indexes().stream().anyMatch(index -> index.text().equals(variable));
             if (!indexed) {
-                problems.add(NameDiagnostics.loopIndexMissing(text.source(), target, variable));
+                problems.add(NameDiagnostics.loopIndexMissing(target, variable));
                 broken.add(target.name().text());
                 return;
             }
         }
         for (Name index : target.indexes()) {
             if (!item.env().loops().containsKey(index.text())) {
-                problems.add(NameDiagnostics.indexWithoutLoop(text.source(), index));
+                problems.add(NameDiagnostics.indexWithoutLoop(index));
                 broken.add(target.name().text());
                 return;
             }
@@ -200,14 +196,14 @@ final class Outline {
     private boolean isNew(String key, Name name) {
         Name first = firsts.putIfAbsent(key, name);
         if (first != null && !first.equals(name)) {
-            problems.add(NameDiagnostics.declaredTwice(text.source(), name, key, first.span()));
+            problems.add(NameDiagnostics.declaredTwice(name, key, first.span()));
         }
         return first == null;
     }
 
     private <D extends Declaration> D only(@Nullable D first, D given) {
         if (first != null) {
-            problems.add(StructureDiagnostics.givenTwice(text.source(), given.span(), first.span()));
+            problems.add(StructureDiagnostics.givenTwice(given.span(), first.span()));
             return first;
         }
         return given;

@@ -47,7 +47,7 @@ final class Problems {
                 new ArrayList<>(found.stream().sorted(Diagnostic.BY_PLACE).toList());
         if (places.size() > found.size()) {
             Diagnostic last = sorted.get(sorted.size() - 1);
-            sorted.add(StructureDiagnostics.moreProblems(last.source(), last.span(), places.size() - found.size()));
+            sorted.add(StructureDiagnostics.moreProblems(last.span(), places.size() - found.size()));
         }
         return sorted;
     }

@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.message.NameDiagnostics;
 import io.github.leafproof.dsl.message.RehearsalDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Declaration.Step;
@@ -12,12 +11,10 @@ import java.util.Map;
 /** Looks whether a procedure's rehearsals speak of things that are there. Running them is another room's work. */
 final class Rehearsals {
 
-    private final SourceText source;
     private final Problems problems;
     private final Outline outline;
 
-    Rehearsals(SourceText source, Problems problems, Outline outline) {
-        this.source = source;
+    Rehearsals(Problems problems, Outline outline) {
         this.problems = problems;
         this.outline = outline;
     }
@@ -28,8 +25,7 @@ final class Rehearsals {
             Span first = titles.putIfAbsent(
                     rehearse.title().plain(), rehearse.title().span());
             if (first != null) {
-                problems.add(
-                        RehearsalDiagnostics.titleTwice(source, rehearse.title().span(), first));
+                problems.add(RehearsalDiagnostics.titleTwice(rehearse.title().span(), first));
             }
             look(rehearse);
         }
@@ -49,17 +45,15 @@ final class Rehearsals {
                 expected(expect);
             } else if (step instanceof Step.ExpectRelease expect) {
                 expects = true;
-                Releases.release(source, problems, expect.release());
+                Releases.release(problems, expect.release());
             }
         }
         if (!engine || !gauges) {
             String lacking = engine ? "gauges" : gauges ? "engine" : "engine or gauges";
-            problems.add(
-                    RehearsalDiagnostics.incomplete(source, rehearse.title().span(), lacking));
+            problems.add(RehearsalDiagnostics.incomplete(rehearse.title().span(), lacking));
         }
         if (!expects) {
-            problems.add(
-                    RehearsalDiagnostics.expectsNothing(source, rehearse.title().span()));
+            problems.add(RehearsalDiagnostics.expectsNothing(rehearse.title().span()));
         }
     }
 
@@ -68,15 +62,15 @@ final class Rehearsals {
         if (!outline.observations.containsKey(key)
                 && !outline.isBroken(enter.target().name().text())) {
             problems.add(NameDiagnostics.unknownObservation(
-                    source, enter.target().span(), key, problems.near(outline.observations.keySet())));
+                    enter.target().span(), key, problems.near(outline.observations.keySet())));
         }
     }
 
     private void expected(Step.ExpectCheck expect) {
         String key = Env.TOP.key(expect.check());
         if (!outline.checks.containsKey(key)) {
-            Checks.unknownCheck(source, problems, outline, expect.check(), key);
+            Checks.unknownCheck(problems, outline, expect.check(), key);
         }
-        Releases.outcome(source, problems, expect.outcome());
+        Releases.outcome(problems, expect.outcome());
     }
 }

@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.message.NameDiagnostics;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.inspection.verdict.Condition;
@@ -20,12 +19,10 @@ import java.util.Set;
 /** How the outcomes of the checks decide about the whole engine. */
 final class Releases {
 
-    private final SourceText source;
     private final Problems problems;
     private final Outline outline;
 
-    Releases(SourceText source, Problems problems, Outline outline) {
-        this.source = source;
+    Releases(Problems problems, Outline outline) {
         this.problems = problems;
         this.outline = outline;
     }
@@ -37,7 +34,7 @@ final class Releases {
         }
         List<ReleaseRule.Clause> clauses = new ArrayList<>();
         for (Declaration.Rule rule : release.rules()) {
-            Optional<Release> result = release(source, problems, rule.result());
+            Optional<Release> result = release(problems, rule.result());
             Condition condition = rule.condition() == null ? new Condition.Always() : condition(rule.condition());
             result.ifPresent(known -> clauses.add(new ReleaseRule.Clause(known, condition)));
         }
@@ -49,13 +46,12 @@ final class Releases {
         List<Declaration.Rule> rules = release.rules();
         for (int i = 0; i < rules.size() - 1; i++) {
             if (rules.get(i).condition() == null) {
-                problems.add(StructureDiagnostics.otherwiseNotLast(
-                        source, rules.get(i).span()));
+                problems.add(StructureDiagnostics.otherwiseNotLast(rules.get(i).span()));
                 return false;
             }
         }
         if (rules.isEmpty() || rules.get(rules.size() - 1).condition() != null) {
-            problems.add(StructureDiagnostics.noOtherwise(source, release.span()));
+            problems.add(StructureDiagnostics.noOtherwise(release.span()));
             return false;
         }
         return clauses.size() == rules.size();
@@ -78,7 +74,7 @@ final class Releases {
         Declaration.Condition.OneCheck one = (Declaration.Condition.OneCheck) condition;
         String key = Env.TOP.key(one.check());
         if (!outline.checks.containsKey(key)) {
-            Checks.unknownCheck(source, problems, outline, one.check(), key);
+            Checks.unknownCheck(problems, outline, one.check(), key);
         }
         return new Condition.OneCheck(key, outcomes(one.outcomes()));
     }
@@ -86,31 +82,31 @@ final class Releases {
     private void unknownSeverity(Name word) {
         List<String> known =
                 Arrays.stream(Severity.values()).map(Severity::word).toList();
-        problems.add(NameDiagnostics.unknownWord(source, word, "severity", known));
+        problems.add(NameDiagnostics.unknownWord(word, "severity", known));
     }
 
     private Set<Outcome> outcomes(List<Name> words) {
         Set<Outcome> outcomes = new LinkedHashSet<>();
-        words.forEach(word -> outcome(source, problems, word).ifPresent(outcomes::add));
+        words.forEach(word -> outcome(problems, word).ifPresent(outcomes::add));
         return outcomes;
     }
 
-    static Optional<Outcome> outcome(SourceText source, Problems problems, Name word) {
+    static Optional<Outcome> outcome(Problems problems, Name word) {
         Optional<Outcome> outcome = Outcome.named(word.text());
         if (outcome.isEmpty()) {
             List<String> known =
                     Arrays.stream(Outcome.values()).map(Outcome::word).toList();
-            problems.add(NameDiagnostics.unknownWord(source, word, "outcome", known));
+            problems.add(NameDiagnostics.unknownWord(word, "outcome", known));
         }
         return outcome;
     }
 
-    static Optional<Release> release(SourceText source, Problems problems, Name word) {
+    static Optional<Release> release(Problems problems, Name word) {
         Optional<Release> release = Release.named(word.text());
         if (release.isEmpty()) {
             List<String> known =
                     Arrays.stream(Release.values()).map(Release::word).toList();
-            problems.add(NameDiagnostics.unknownWord(source, word, "release", known));
+            problems.add(NameDiagnostics.unknownWord(word, "release", known));
         }
         return release;
     }

@@ -4,7 +4,6 @@ import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.message.NameDiagnostics;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.TypeWords;
 import io.github.leafproof.inspection.quantity.Dimension;
@@ -29,11 +28,9 @@ final class TypeReader {
             "gap", new Type.Gap(),
             "items", new Type.Items());
 
-    private final SourceText source;
     private final Problems problems;
 
-    TypeReader(SourceText source, Problems problems) {
-        this.source = source;
+    TypeReader(Problems problems) {
         this.problems = problems;
     }
 
@@ -51,7 +48,7 @@ final class TypeReader {
         if (words instanceof TypeWords.Named named) {
             return named(named);
         }
-        problems.add(StructureDiagnostics.notYet(source, words.span()));
+        problems.add(StructureDiagnostics.notYet(words.span()));
         return null;
     }
 
@@ -64,7 +61,7 @@ final class TypeReader {
         if (measure.isEmpty()) {
             List<String> known = new ArrayList<>(Dimension.names());
             known.addAll(WORDS.keySet().stream().sorted().toList());
-            problems.add(TypeDiagnostics.unknownType(source, named.span(), named.words(), known));
+            problems.add(TypeDiagnostics.unknownType(named.span(), named.words(), known));
         }
         return measure.orElse(null);
     }
@@ -90,14 +87,14 @@ final class TypeReader {
 
     private @Nullable Type choice(List<Expression.Option> options, boolean graded) {
         if (options.size() > MOST_OPTIONS) {
-            problems.add(StructureDiagnostics.listTooLong(
-                    source, options.get(MOST_OPTIONS).span(), MOST_OPTIONS));
+            problems.add(
+                    StructureDiagnostics.listTooLong(options.get(MOST_OPTIONS).span(), MOST_OPTIONS));
             return null;
         }
         Set<String> words = new LinkedHashSet<>();
         for (Expression.Option option : options) {
             if (!words.add(option.text())) {
-                problems.add(NameDiagnostics.optionTwice(source, option.span(), option.text()));
+                problems.add(NameDiagnostics.optionTwice(option.span(), option.text()));
             }
         }
         return new Type.Choice(List.copyOf(words), graded);

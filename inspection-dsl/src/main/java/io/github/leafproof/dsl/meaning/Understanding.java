@@ -31,9 +31,9 @@ public final class Understanding {
     private Understanding(ProcedureText text) {
         this.source = text.source();
         this.outline = Outline.of(text, problems);
-        this.types = new TypeReader(source, problems);
-        this.names = new Names(source, problems, outline, types);
-        this.bench = new Bench(source, problems, outline, types);
+        this.types = new TypeReader(problems);
+        this.names = new Names(problems, outline, types);
+        this.bench = new Bench(problems, outline, types);
     }
 
     /** What the procedure means. Never throws, whatever the text says. */
@@ -46,20 +46,20 @@ public final class Understanding {
             return new Understood(Optional.empty(), List.of(), problems.inFileOrder());
         }
         CheckGraph.Identity identity = identity();
-        Observations observations = new Observations(source, problems, outline, names, bench);
-        Confidences confidences = new Confidences(source, problems);
+        Observations observations = new Observations(problems, outline, names, bench);
+        Confidences confidences = new Confidences(problems);
         DecisionRule rule =
                 outline.decide == null ? DecisionRule.guarded(0.95) : confidences.rule(outline.decide.confidence());
         List<Node.Observation> observed = observations.understand();
         names.deriveAll();
-        Checks checks = new Checks(source, problems, outline, names, confidences, rule);
+        Checks checks = new Checks(problems, outline, names, confidences, rule);
         List<Node.Check> judged = checks.understand();
         Formula applies = applies();
-        ReleaseRule release = new Releases(source, problems, outline).rule();
-        new Rehearsals(source, problems, outline).look();
+        ReleaseRule release = new Releases(problems, outline).rule();
+        new Rehearsals(problems, outline).look();
         if (!problems.anyError()) {
             // A misspelt name leaves another unused; who mends the one need not hear of the other.
-            new Unused(source, problems, outline, names).look();
+            new Unused(problems, outline, names).look();
         }
         List<Diagnostic> found = problems.inFileOrder();
         if (found.stream().anyMatch(Diagnostic::isError)) {
@@ -92,7 +92,7 @@ public final class Understanding {
             condition.slots(slot -> {
                 if (!facts.contains(slot)) {
                     problems.add(StructureDiagnostics.appliesAsksMore(
-                            source, applies.condition().span()));
+                            applies.condition().span()));
                 }
             });
         }
@@ -106,10 +106,10 @@ public final class Understanding {
             return new CheckGraph.Identity("", "", 1, source.sha256());
         }
         if (header.revision() < 1) {
-            problems.add(StructureDiagnostics.badRevision(source, header.span()));
+            problems.add(StructureDiagnostics.badRevision(header.span()));
         }
         if (!outline.hasAnyCheck()) {
-            problems.add(StructureDiagnostics.noCheck(source, header.span()));
+            problems.add(StructureDiagnostics.noCheck(header.span()));
         }
         return new CheckGraph.Identity(
                 header.name().text(), header.title().plain(), header.revision(), source.sha256());

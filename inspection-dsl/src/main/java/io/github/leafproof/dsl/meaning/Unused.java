@@ -1,7 +1,6 @@
 package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.message.StructureDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
 import java.util.HashSet;
@@ -12,13 +11,11 @@ import java.util.stream.Stream;
 /** Points at what is declared and serves nothing: probably a name forgotten in a check. */
 final class Unused {
 
-    private final SourceText source;
     private final Problems problems;
     private final Outline outline;
     private final Names names;
 
-    Unused(SourceText source, Problems problems, Outline outline, Names names) {
-        this.source = source;
+    Unused(Problems problems, Outline outline, Names names) {
         this.problems = problems;
         this.outline = outline;
         this.names = names;
@@ -51,7 +48,7 @@ final class Unused {
 
     private void warn(Set<Span> used, Span span, String key, String what) {
         if (!used.contains(span)) {
-            problems.add(StructureDiagnostics.unused(source, span, key, what));
+            problems.add(StructureDiagnostics.unused(span, key, what));
         }
     }
 
@@ -72,7 +69,7 @@ final class Unused {
         outline.checks.forEach((key, item) -> {
             Span span = item.declaration().target().span();
             if (item.declaration().gate() && !used.contains(span)) {
-                problems.add(StructureDiagnostics.gateForNothing(source, span, key));
+                problems.add(StructureDiagnostics.gateForNothing(span, key));
             }
         });
     }

@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.message;
 
 import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.dsl.syntax.Target;
@@ -19,20 +18,20 @@ public final class NameDiagnostics {
 
     private NameDiagnostics() {}
 
-    public static Diagnostic unknown(SourceText source, Span span, String name, Collection<String> known) {
-        return Diagnostic.error(Code.LP301, source, span, "nothing is called " + name)
+    public static Diagnostic unknown(Span span, String name, Collection<String> known) {
+        return Diagnostic.error(Code.LP301, span, "nothing is called " + name)
                 .help(nearest(name, known, "declare it with observe or let"));
     }
 
-    public static Diagnostic declaredTwice(SourceText source, Name name, String key, Span first) {
-        return Diagnostic.error(Code.LP302, source, name.span(), key + " is declared twice")
+    public static Diagnostic declaredTwice(Name name, String key, Span first) {
+        return Diagnostic.error(Code.LP302, name.span(), key + " is declared twice")
                 .labelled("again here")
-                .alsoAt(source, first, "first here")
+                .alsoAt(first, "first here")
                 .help("give one of them another name; no two things of a procedure are called the same");
     }
 
-    public static Diagnostic unknownFact(SourceText source, Span span, String name, List<String> known) {
-        return Diagnostic.error(Code.LP303, source, span, "an engine has no fact called " + name)
+    public static Diagnostic unknownFact(Span span, String name, List<String> known) {
+        return Diagnostic.error(Code.LP303, span, "an engine has no fact called " + name)
                 .help(nearestFact(name, known)
                         .map(near -> "did you mean engine." + near + "?")
                         .orElse("docs/formats.md lists the facts of an engine"));
@@ -48,46 +47,46 @@ public final class NameDiagnostics {
         return Spelling.nearest(name.substring(kind.length()), alike).map(near -> kind + near);
     }
 
-    public static Diagnostic unknownFunction(SourceText source, Span span, String name, List<String> known) {
-        return Diagnostic.error(Code.LP304, source, span, "there is no function called " + name)
+    public static Diagnostic unknownFunction(Span span, String name, List<String> known) {
+        return Diagnostic.error(Code.LP304, span, "there is no function called " + name)
                 .help(nearest(name, known, "the functions are " + listed(known)));
     }
 
-    public static Diagnostic unknownGauge(SourceText source, Name name, Collection<String> known) {
-        return Diagnostic.error(Code.LP305, source, name.span(), "no gauge is called " + name.text())
+    public static Diagnostic unknownGauge(Name name, Collection<String> known) {
+        return Diagnostic.error(Code.LP305, name.span(), "no gauge is called " + name.text())
                 .help(nearest(
                         name.text(),
                         known,
                         "declare it, as in: gauge " + name.text() + " : leaf set, or reading of temperature"));
     }
 
-    public static Diagnostic unknownSetup(SourceText source, Name name, Collection<String> known) {
-        return Diagnostic.error(Code.LP306, source, name.span(), "no setup is called " + name.text())
+    public static Diagnostic unknownSetup(Name name, Collection<String> known) {
+        return Diagnostic.error(Code.LP306, name.span(), "no setup is called " + name.text())
                 .help(nearest(name.text(), known, "declare it with setup"));
     }
 
-    public static Diagnostic unknownState(SourceText source, Name state, String setup, Collection<String> known) {
-        return Diagnostic.error(Code.LP307, source, state.span(), setup + " is never " + state.text())
+    public static Diagnostic unknownState(Name state, String setup, Collection<String> known) {
+        return Diagnostic.error(Code.LP307, state.span(), setup + " is never " + state.text())
                 .help("what " + setup + " can be: " + listed(known));
     }
 
-    public static Diagnostic unknownHazard(SourceText source, Name name, Collection<String> known) {
-        return Diagnostic.error(Code.LP308, source, name.span(), "no hazard is called " + name.text())
+    public static Diagnostic unknownHazard(Name name, Collection<String> known) {
+        return Diagnostic.error(Code.LP308, name.span(), "no hazard is called " + name.text())
                 .help(nearest(name.text(), known, "the hazards are " + listed(known)));
     }
 
-    public static Diagnostic unknownCheck(SourceText source, Span span, String name, Collection<String> known) {
-        return Diagnostic.error(Code.LP309, source, span, "no check is called " + name)
+    public static Diagnostic unknownCheck(Span span, String name, Collection<String> known) {
+        return Diagnostic.error(Code.LP309, span, "no check is called " + name)
                 .help(nearest(name, known, "the checks are " + listed(known)));
     }
 
-    public static Diagnostic unknownObservation(SourceText source, Span span, String name, Collection<String> known) {
-        return Diagnostic.error(Code.LP310, source, span, "no observation is called " + name)
+    public static Diagnostic unknownObservation(Span span, String name, Collection<String> known) {
+        return Diagnostic.error(Code.LP310, span, "no observation is called " + name)
                 .help(nearest(name, known, "the observations are " + listed(known)));
     }
 
-    public static Diagnostic unknownOption(SourceText source, Span span, String word, List<String> known) {
-        return Diagnostic.error(Code.LP311, source, span, word + " is none of the options here")
+    public static Diagnostic unknownOption(Span span, String word, List<String> known) {
+        return Diagnostic.error(Code.LP311, span, word + " is none of the options here")
                 .help(nearest(word, known, "the options are " + listed(known)));
     }
 
@@ -96,52 +95,50 @@ public final class NameDiagnostics {
      *
      * @param what what kind of word is wanted: severity, outcome, release
      */
-    public static Diagnostic unknownWord(SourceText source, Name word, String what, List<String> known) {
+    public static Diagnostic unknownWord(Name word, String what, List<String> known) {
         String article = what.startsWith("o") ? "an " : "a ";
-        return Diagnostic.error(Code.LP312, source, word.span(), word.text() + " is not " + article + what)
+        return Diagnostic.error(Code.LP312, word.span(), word.text() + " is not " + article + what)
                 .help(nearest(word.text(), known, "one of " + listed(known)));
     }
 
-    public static Diagnostic optionTwice(SourceText source, Span span, String word) {
-        return Diagnostic.error(Code.LP313, source, span, word + " stands here twice")
-                .help("take one of them out");
+    public static Diagnostic optionTwice(Span span, String word) {
+        return Diagnostic.error(Code.LP313, span, word + " stands here twice").help("take one of them out");
     }
 
-    public static Diagnostic hidden(SourceText source, Name name, String other) {
-        return Diagnostic.error(Code.LP314, source, name.span(), name.text() + " is already the name of " + other)
+    public static Diagnostic hidden(Name name, String other) {
+        return Diagnostic.error(Code.LP314, name.span(), name.text() + " is already the name of " + other)
                 .help("choose another name, so that no reader mistakes one for the other");
     }
 
-    public static Diagnostic checkIsNoValue(SourceText source, Span span, String name) {
-        return Diagnostic.error(Code.LP315, source, span, name + " is a check, which has an outcome and no value")
+    public static Diagnostic checkIsNoValue(Span span, String name) {
+        return Diagnostic.error(Code.LP315, span, name + " is a check, which has an outcome and no value")
                 .help("to wait for it write: after " + name);
     }
 
-    public static Diagnostic functionIsNoValue(SourceText source, Span span, String name) {
-        return Diagnostic.error(Code.LP316, source, span, name + " is a function and needs its values")
+    public static Diagnostic functionIsNoValue(Span span, String name) {
+        return Diagnostic.error(Code.LP316, span, name + " is a function and needs its values")
                 .help("write them in parentheses: " + name + "(…)");
     }
 
-    public static Diagnostic wrongIndex(SourceText source, Target target, List<String> rounds) {
-        return Diagnostic.error(Code.LP317, source, target.span(), "there is no " + target)
+    public static Diagnostic wrongIndex(Target target, List<String> rounds) {
+        return Diagnostic.error(Code.LP317, target.span(), "there is no " + target)
                 .help("it stands in a loop; write one of " + listed(rounds));
     }
 
-    public static Diagnostic indexTooMany(SourceText source, Target target) {
+    public static Diagnostic indexTooMany(Target target) {
         String name = target.name().text();
-        return Diagnostic.error(Code.LP317, source, target.span(), "there is no " + target)
+        return Diagnostic.error(Code.LP317, target.span(), "there is no " + target)
                 .help(name + " stands in no loop; write " + name + " alone");
     }
 
-    public static Diagnostic loopIndexMissing(SourceText source, Target target, String variable) {
+    public static Diagnostic loopIndexMissing(Target target, String variable) {
         String name = target.toString();
-        return Diagnostic.error(
-                        Code.LP318, source, target.span(), name + " would be declared once for every " + variable)
+        return Diagnostic.error(Code.LP318, target.span(), name + " would be declared once for every " + variable)
                 .help("tell them apart: " + name + "[" + variable + "]");
     }
 
-    public static Diagnostic indexWithoutLoop(SourceText source, Name index) {
-        return Diagnostic.error(Code.LP319, source, index.span(), "no loop here runs over " + index.text())
+    public static Diagnostic indexWithoutLoop(Name index) {
+        return Diagnostic.error(Code.LP319, index.span(), "no loop here runs over " + index.text())
                 .help("put it inside: for " + index.text() + " in …, … { }");
     }
 

@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.message;
 
 import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.inspection.quantity.Spelling;
 import java.util.List;
@@ -16,11 +15,10 @@ public final class TypeDiagnostics {
 
     private TypeDiagnostics() {}
 
-    public static Diagnostic unlikeComparison(
-            SourceText source, Span left, String leftWords, Span right, String rightWords) {
-        return Diagnostic.error(Code.LP201, source, right, "this compares " + a(leftWords) + " with " + a(rightWords))
+    public static Diagnostic unlikeComparison(Span left, String leftWords, Span right, String rightWords) {
+        return Diagnostic.error(Code.LP201, right, "this compares " + a(leftWords) + " with " + a(rightWords))
                 .labelled(rightWords)
-                .alsoAt(source, left, leftWords)
+                .alsoAt(left, leftWords)
                 .help(likeWithLike(leftWords, rightWords));
     }
 
@@ -36,13 +34,13 @@ public final class TypeDiagnostics {
     }
 
     public static Diagnostic unlikeSum(
-            SourceText source, Span sign, String word, Span left, String leftWords, Span right, String rightWords) {
+            Span sign, String word, Span left, String leftWords, Span right, String rightWords) {
         boolean temperatures = leftWords.startsWith("temperature") && rightWords.startsWith("temperature");
         String does = word.equals("+") ? "adds" : "takes";
         String from = word.equals("+") ? " to " : " from ";
-        return Diagnostic.error(Code.LP202, source, sign, "this " + does + " " + a(rightWords) + from + a(leftWords))
-                .alsoAt(source, left, leftWords)
-                .alsoAt(source, right, rightWords)
+        return Diagnostic.error(Code.LP202, sign, "this " + does + " " + a(rightWords) + from + a(leftWords))
+                .alsoAt(left, leftWords)
+                .alsoAt(right, rightWords)
                 .help(
                         temperatures
                                 ? "a temperature less a temperature is a difference, and a difference, written in K, can"
@@ -50,52 +48,47 @@ public final class TypeDiagnostics {
                                 : "only like quantities have a sum or a difference; is a unit wrong, or missing?");
     }
 
-    public static Diagnostic unknownUnit(SourceText source, Span span, String message, String remedy) {
-        return Diagnostic.error(Code.LP203, source, span, message).help(remedy);
+    public static Diagnostic unknownUnit(Span span, String message, String remedy) {
+        return Diagnostic.error(Code.LP203, span, message).help(remedy);
     }
 
-    public static Diagnostic unitOfOtherDimension(
-            SourceText source, Span value, String valueWords, Span unit, String unitWords) {
-        return Diagnostic.error(Code.LP204, source, unit, "this shows " + a(valueWords) + " in a unit of " + unitWords)
+    public static Diagnostic unitOfOtherDimension(Span value, String valueWords, Span unit, String unitWords) {
+        return Diagnostic.error(Code.LP204, unit, "this shows " + a(valueWords) + " in a unit of " + unitWords)
                 .labelled(unitWords)
-                .alsoAt(source, value, valueWords)
+                .alsoAt(value, valueWords)
                 .help("choose a unit of " + valueWords);
     }
 
-    public static Diagnostic badNumber(SourceText source, Span span, String message, String remedy) {
-        return Diagnostic.error(Code.LP205, source, span, message).help(remedy);
+    public static Diagnostic badNumber(Span span, String message, String remedy) {
+        return Diagnostic.error(Code.LP205, span, message).help(remedy);
     }
 
     // done: what was to be done with the temperature: multiplied, divided, turned to its negative
-    public static Diagnostic absoluteTemperature(SourceText source, Span span, String done) {
-        return Diagnostic.error(Code.LP206, source, span, "a temperature cannot be " + done)
+    public static Diagnostic absoluteTemperature(Span span, String done) {
+        return Diagnostic.error(Code.LP206, span, "a temperature cannot be " + done)
                 .help("only a difference of temperatures can, such as head - room");
     }
 
-    public static Diagnostic badPower(SourceText source, Span span, int largest) {
-        return Diagnostic.error(Code.LP207, source, span, "a power must be a plain whole number up to " + largest)
+    public static Diagnostic badPower(Span span, int largest) {
+        return Diagnostic.error(Code.LP207, span, "a power must be a plain whole number up to " + largest)
                 .help("write it as digits, as in x ^ 2; for a root write sqrt(x)");
     }
 
-    public static Diagnostic noCondition(SourceText source, Span span, String words) {
-        return Diagnostic.error(Code.LP208, source, span, "this is " + a(words) + ", and a condition is needed here")
+    public static Diagnostic noCondition(Span span, String words) {
+        return Diagnostic.error(Code.LP208, span, "this is " + a(words) + ", and a condition is needed here")
                 .labelled(words)
                 .help("compare it with something: at least, at most, between … and …, within … of …, is");
     }
 
-    public static Diagnostic noNumber(SourceText source, Span span, String words) {
-        return Diagnostic.error(
-                        Code.LP209, source, span, "this is " + a(words) + ", and a number or a quantity is needed here")
+    public static Diagnostic noNumber(Span span, String words) {
+        return Diagnostic.error(Code.LP209, span, "this is " + a(words) + ", and a number or a quantity is needed here")
                 .labelled(words)
                 .help("only numbers and quantities can be computed with or held against limits");
     }
 
-    public static Diagnostic nothingToChoose(SourceText source, Span span, String words) {
+    public static Diagnostic nothingToChoose(Span span, String words) {
         return Diagnostic.error(
-                        Code.LP210,
-                        source,
-                        span,
-                        "this is " + a(words) + ", and only one of a few options can be chosen by")
+                        Code.LP210, span, "this is " + a(words) + ", and only one of a few options can be chosen by")
                 .labelled(words)
                 .help(
                         words.equals("yes/no")
@@ -103,20 +96,20 @@ public final class TypeDiagnostics {
                                 : "choose by what was declared as one of … or grade …; a quantity is compared with limits");
     }
 
-    public static Diagnostic choiceNotExhausted(SourceText source, Span span, List<String> left) {
-        return Diagnostic.error(Code.LP211, source, span, "the choice says nothing for " + few(left))
+    public static Diagnostic choiceNotExhausted(Span span, List<String> left) {
+        return Diagnostic.error(Code.LP211, span, "the choice says nothing for " + few(left))
                 .help("add " + (left.size() == 1 ? "it" : "them") + ", or a line: otherwise: …");
     }
 
-    public static Diagnostic unlikeArms(SourceText source, Span one, String firstWords, Span other, String otherWords) {
-        return Diagnostic.error(Code.LP212, source, other, "this may be " + a(firstWords) + " or " + a(otherWords))
+    public static Diagnostic unlikeArms(Span one, String firstWords, Span other, String otherWords) {
+        return Diagnostic.error(Code.LP212, other, "this may be " + a(firstWords) + " or " + a(otherWords))
                 .labelled(otherWords)
-                .alsoAt(source, one, firstWords)
+                .alsoAt(one, firstWords)
                 .help("let every case give the same kind of value");
     }
 
-    public static Diagnostic wrongArguments(SourceText source, Span span, String function, String wanted, int given) {
-        return Diagnostic.error(Code.LP213, source, span, function + " takes " + wanted + ", and " + given(given))
+    public static Diagnostic wrongArguments(Span span, String function, String wanted, int given) {
+        return Diagnostic.error(Code.LP213, span, function + " takes " + wanted + ", and " + given(given))
                 .help("write them in its parentheses, with commas between");
     }
 
@@ -124,11 +117,9 @@ public final class TypeDiagnostics {
         return values == 0 ? "none is given" : values == 1 ? "one is given" : values + " are given";
     }
 
-    public static Diagnostic wrongArgument(
-            SourceText source, Span span, String given, String function, String parameter, String wanted) {
+    public static Diagnostic wrongArgument(Span span, String given, String function, String parameter, String wanted) {
         return Diagnostic.error(
                         Code.LP214,
-                        source,
                         span,
                         "this is " + a(given) + ", and " + parameter + " of " + function + " must be " + a(wanted))
                 .labelled(given)
@@ -138,7 +129,7 @@ public final class TypeDiagnostics {
                                 : wanted.equals("number") ? "give it a plain number" : "give it " + a(wanted));
     }
 
-    public static Diagnostic functionDimensions(SourceText source, Span span, String function, List<String> given) {
+    public static Diagnostic functionDimensions(Span span, String function, List<String> given) {
         String wanted = switch (function) {
             case "sqrt" -> "give it something that has a root, such as an area or a plain number";
             case "sin", "cos", "tan" -> "give it an angle, as in " + function + "(30 deg)";
@@ -147,7 +138,6 @@ public final class TypeDiagnostics {
         };
         return Diagnostic.error(
                         Code.LP215,
-                        source,
                         span,
                         function + " of "
                                 + given.stream().map(TypeDiagnostics::a).collect(Collectors.joining(" and "))
@@ -155,68 +145,65 @@ public final class TypeDiagnostics {
                 .help(wanted);
     }
 
-    public static Diagnostic measuredEqual(SourceText source, Span span, String words) {
-        return Diagnostic.error(Code.LP216, source, span, "a measured " + words + " is never exactly equal to anything")
+    public static Diagnostic measuredEqual(Span span, String words) {
+        return Diagnostic.error(Code.LP216, span, "a measured " + words + " is never exactly equal to anything")
                 .help("say how near is near enough: within … of …, or between … and …");
     }
 
-    public static Diagnostic noOption(SourceText source, Span span, String words, List<String> options) {
-        return Diagnostic.error(
-                        Code.LP217, source, span, "this is " + a(words) + ", and one of the options is needed here")
+    public static Diagnostic noOption(Span span, String words, List<String> options) {
+        return Diagnostic.error(Code.LP217, span, "this is " + a(words) + ", and one of the options is needed here")
                 .help("the options are " + few(options));
     }
 
-    public static Diagnostic notGraded(SourceText source, Span span, List<String> options) {
-        return Diagnostic.error(Code.LP218, source, span, "these options have no order: " + few(options))
+    public static Diagnostic notGraded(Span span, List<String> options) {
+        return Diagnostic.error(Code.LP218, span, "these options have no order: " + few(options))
                 .help("if they have one, declare them as a grade, lowest first: grade … < …");
     }
 
-    public static Diagnostic textCompared(SourceText source, Span span) {
-        return Diagnostic.error(Code.LP219, source, span, "a text can only be, or not be, another text")
+    public static Diagnostic textCompared(Span span) {
+        return Diagnostic.error(Code.LP219, span, "a text can only be, or not be, another text")
                 .help("write: is \"…\"");
     }
 
-    public static Diagnostic yesNoCompared(SourceText source, Span span) {
-        return Diagnostic.error(Code.LP220, source, span, "a yes or no is compared with nothing but yes or no")
+    public static Diagnostic yesNoCompared(Span span) {
+        return Diagnostic.error(Code.LP220, span, "a yes or no is compared with nothing but yes or no")
                 .help("write it alone, or with not before it");
     }
 
-    public static Diagnostic itemsCompared(SourceText source, Span span) {
-        return Diagnostic.error(Code.LP221, source, span, "a list of items has no size to compare")
+    public static Diagnostic itemsCompared(Span span) {
+        return Diagnostic.error(Code.LP221, span, "a list of items has no size to compare")
                 .help("write: … has all of engine.box");
     }
 
-    public static Diagnostic noItems(SourceText source, Span span, String words) {
-        return Diagnostic.error(
-                        Code.LP222, source, span, "this is " + a(words) + ", and a list of items is needed here")
+    public static Diagnostic noItems(Span span, String words) {
+        return Diagnostic.error(Code.LP222, span, "this is " + a(words) + ", and a list of items is needed here")
                 .labelled(words)
                 .help("a list is what is observed as items, or engine.box");
     }
 
-    public static Diagnostic noAdvice(SourceText source, Span span, String words) {
-        return Diagnostic.error(Code.LP223, source, span, "advice is a text, and this is " + a(words))
+    public static Diagnostic noAdvice(Span span, String words) {
+        return Diagnostic.error(Code.LP223, span, "advice is a text, and this is " + a(words))
                 .labelled(words)
                 .help("put it into words: \"Turn it {…}\"");
     }
 
-    public static Diagnostic unknownType(SourceText source, Span span, String words, List<String> known) {
-        return Diagnostic.error(Code.LP224, source, span, words + " is no type")
+    public static Diagnostic unknownType(Span span, String words, List<String> known) {
+        return Diagnostic.error(Code.LP224, span, words + " is no type")
                 .help(Spelling.nearest(words, known)
                         .map(near -> "did you mean " + near + "?")
                         .orElse("types are the dimensions in words (length, temperature, …), number, count, yes/no,"
                                 + " one of …, grade …, text, gap, items"));
     }
 
-    public static Diagnostic noReading(SourceText source, Span span, String words) {
-        return Diagnostic.error(Code.LP225, source, span, "an instrument reads a quantity, and this is " + a(words))
+    public static Diagnostic noReading(Span span, String words) {
+        return Diagnostic.error(Code.LP225, span, "an instrument reads a quantity, and this is " + a(words))
                 .help("as in: gauge infrared : reading of temperature");
     }
 
-    public static Diagnostic gaugeForOther(
-            SourceText source, Span type, String typeWords, Span gauge, String gaugeWords) {
-        return Diagnostic.error(Code.LP226, source, gauge, a(typeWords) + " is not observed with " + gaugeWords)
+    public static Diagnostic gaugeForOther(Span type, String typeWords, Span gauge, String gaugeWords) {
+        return Diagnostic.error(Code.LP226, gauge, a(typeWords) + " is not observed with " + gaugeWords)
                 .labelled(gaugeWords)
-                .alsoAt(source, type, typeWords)
+                .alsoAt(type, typeWords)
                 .help("a gap is felt with a leaf set or a pin set, a quantity is read from an instrument for it,"
                         + " a count may be kept by a counter");
     }

@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.parse;
 
 import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 
 /** What is said about brackets without a partner. */
@@ -10,21 +9,21 @@ final class BracketDiagnostics {
 
     private BracketDiagnostics() {}
 
-    static Diagnostic neverClosed(SourceText source, Span open, String sign, Span noticed, String partner) {
-        return Diagnostic.error(Code.LP114, source, open, "this `" + sign + "` is never closed")
+    static Diagnostic neverClosed(Span open, String sign, Span noticed, String partner) {
+        return Diagnostic.error(Code.LP114, open, "this `" + sign + "` is never closed")
                 .labelled("opened here")
-                .alsoAt(source, noticed, "`" + partner + "` is missed here")
+                .alsoAt(noticed, "`" + partner + "` is missed here")
                 .help("write `" + partner + "` where what it opened ends");
     }
 
-    static Diagnostic closesNothing(SourceText source, Span close, String sign) {
-        return Diagnostic.error(Code.LP115, source, close, "this `" + sign + "` closes nothing")
+    static Diagnostic closesNothing(Span close, String sign) {
+        return Diagnostic.error(Code.LP115, close, "this `" + sign + "` closes nothing")
                 .help("take it out, or find the bracket that is missing before it");
     }
 
-    static Diagnostic wrongPartner(SourceText source, Span open, Span close, String partner) {
-        return Diagnostic.error(Code.LP116, source, close, "the wrong bracket closes here")
+    static Diagnostic wrongPartner(Span open, Span close, String partner) {
+        return Diagnostic.error(Code.LP116, close, "the wrong bracket closes here")
                 .labelled("should be `" + partner + "`")
-                .alsoAt(source, open, "opened here");
+                .alsoAt(open, "opened here");
     }
 }

@@ -115,12 +115,12 @@ final class Brackets {
     private void closeInLine(CommonToken word) {
         Open last = open.peek();
         if (last == null || last.isBrace()) {
-            problems.add(BracketDiagnostics.closesNothing(problems.source(), Words.span(word), word.getText()));
+            problems.add(BracketDiagnostics.closesNothing(Words.span(word), word.getText()));
             return;
         }
         if (last.partner() != word.getType()) {
             problems.add(BracketDiagnostics.wrongPartner(
-                    problems.source(), Words.span(last.token()), Words.span(word), Keywords.written(last.partner())));
+                    Words.span(last.token()), Words.span(word), Keywords.written(last.partner())));
             word.setType(last.partner());
         }
         open.pop();
@@ -135,7 +135,7 @@ final class Brackets {
                 && indent > open.element().indent();
         if (open.isEmpty() || deeperThanItsBlock) {
             missing++;
-            problems.add(BracketDiagnostics.closesNothing(problems.source(), Words.span(word), word.getText()));
+            problems.add(BracketDiagnostics.closesNothing(Words.span(word), word.getText()));
             return;
         }
         open.pop();
@@ -182,13 +182,9 @@ final class Brackets {
         Open last = open.pop();
         CommonToken before = result.get(result.size() - 1);
         boolean atEnd = noticed.getType() == Token.EOF;
-        int place = atEnd ? before.getStopIndex() + 1 : noticed.getStartIndex();
+        Span place = atEnd ? Words.span(before).behind() : Words.span(noticed).before();
         problems.add(BracketDiagnostics.neverClosed(
-                problems.source(),
-                Words.span(last.token()),
-                last.token().getText(),
-                new Span(place, place),
-                Keywords.written(last.partner())));
+                Words.span(last.token()), last.token().getText(), place, Keywords.written(last.partner())));
         CommonToken partner = new CommonToken(before);
         partner.setType(last.partner());
         partner.setStartIndex(before.getStopIndex() + 1);

@@ -1,7 +1,10 @@
 package io.github.leafproof.dsl.parse;
 
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.source.Span;
 import org.antlr.v4.runtime.CharStream;
 import org.antlr.v4.runtime.IntStream;
+import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.misc.Interval;
 
 /**
@@ -10,16 +13,21 @@ import org.antlr.v4.runtime.misc.Interval;
  */
 final class CharacterWindow implements CharStream {
 
+    private final SourceText source;
     private final String text;
-    private final String name;
     private final int end;
     private int at;
 
-    CharacterWindow(String name, String text, int start, int end) {
-        this.name = name;
-        this.text = text;
+    CharacterWindow(SourceText source, int start, int end) {
+        this.source = source;
+        this.text = source.text();
         this.end = end;
         this.at = start;
+    }
+
+    /** Where a word stands that was read from such a stretch. */
+    static Span span(Token word, int start, int end) {
+        return ((CharacterWindow) word.getInputStream()).source.span(start, end);
     }
 
     @Override
@@ -68,6 +76,6 @@ final class CharacterWindow implements CharStream {
 
     @Override
     public String getSourceName() {
-        return name;
+        return source.name();
     }
 }

@@ -40,7 +40,7 @@ final class CheckBuilder extends InspectionParserBaseVisitor<Span> {
     Declaration.Check check(InspectionParser.CheckContext context) {
         Target target = things.target(context.target());
         if (context.text() == null) {
-            things.report(ClauseDiagnostics.checkWithoutTitle(things.source(), target));
+            things.report(ClauseDiagnostics.checkWithoutTitle(target));
         }
         Text title = context.text() == null ? new Text(List.of(), target.span()) : things.text(context.text());
         context.name().forEach(this::readHeaderWord);
@@ -60,7 +60,7 @@ final class CheckBuilder extends InspectionParserBaseVisitor<Span> {
         } else if (severity == null) {
             severity = word;
         } else {
-            things.report(ClauseDiagnostics.strayHeaderWord(things.source(), word, severity));
+            things.report(ClauseDiagnostics.strayHeaderWord(word, severity));
         }
     }
 
@@ -107,7 +107,7 @@ final class CheckBuilder extends InspectionParserBaseVisitor<Span> {
         Span span = Words.span(word);
         Span before = said.putIfAbsent(word.getText(), span);
         if (before != null) {
-            things.report(ClauseDiagnostics.saidTwice(things.source(), span, word.getText(), before));
+            things.report(ClauseDiagnostics.saidTwice(span, word.getText(), before));
         }
     }
 }

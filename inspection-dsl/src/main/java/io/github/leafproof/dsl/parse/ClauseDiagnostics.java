@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.parse;
 
 import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Name;
@@ -13,57 +12,56 @@ final class ClauseDiagnostics {
 
     private ClauseDiagnostics() {}
 
-    static Diagnostic checkWithoutTitle(SourceText source, Target check) {
-        return Diagnostic.error(Code.LP124, source, check.span(), "the check " + check + " has no title")
+    static Diagnostic checkWithoutTitle(Target check) {
+        return Diagnostic.error(Code.LP124, check.span(), "the check " + check + " has no title")
                 .help("write what it is about behind its name: check " + check + " \"Engine is cold\" { \u2026 }");
     }
 
-    static Diagnostic procedureIncomplete(SourceText source, Span header, boolean noTitle, boolean noRevision) {
+    static Diagnostic procedureIncomplete(Span header, boolean noTitle, boolean noRevision) {
         String lacks = noTitle && noRevision ? "title and no revision" : noTitle ? "title" : "revision";
-        return Diagnostic.error(Code.LP125, source, header, "the procedure has no " + lacks)
+        return Diagnostic.error(Code.LP125, header, "the procedure has no " + lacks)
                 .help("write: procedure first_look \"First look\" revision 1");
     }
 
-    static Diagnostic chainedComparison(SourceText source, Span first, Span second) {
-        return Diagnostic.error(Code.LP127, source, second, "comparisons cannot be chained")
-                .alsoAt(source, first, "already compared here")
+    static Diagnostic chainedComparison(Span first, Span second) {
+        return Diagnostic.error(Code.LP127, second, "comparisons cannot be chained")
+                .alsoAt(first, "already compared here")
                 .help("write `x between 1 mm and 3 mm`, or join two comparisons with `and`");
     }
 
-    static Diagnostic confidenceWithoutPercent(SourceText source, Expression.Amount amount) {
-        return Diagnostic.error(Code.LP128, source, amount.span(), "a confidence is given in per cent")
+    static Diagnostic confidenceWithoutPercent(Expression.Amount amount) {
+        return Diagnostic.error(Code.LP128, amount.span(), "a confidence is given in per cent")
                 .help("write it with the sign, such as 95 %; for a limit write `at least` or `at most`");
     }
 
-    static Diagnostic notWhole(SourceText source, Span number, String what) {
-        return Diagnostic.error(Code.LP129, source, number, what + " is a whole number of at most 9 digits");
+    static Diagnostic notWhole(Span number, String what) {
+        return Diagnostic.error(Code.LP129, number, what + " is a whole number of at most 9 digits");
     }
 
-    static Diagnostic strayHeaderWord(SourceText source, Name word, Name severity) {
-        return Diagnostic.error(Code.LP136, source, word.span(), "`" + word + "` is one word too many")
-                .alsoAt(source, severity.span(), "the severity")
+    static Diagnostic strayHeaderWord(Name word, Name severity) {
+        return Diagnostic.error(Code.LP136, word.span(), "`" + word + "` is one word too many")
+                .alsoAt(severity.span(), "the severity")
                 .help("behind a check's title stand its severity and `gate`, each at most once");
     }
 
-    static Diagnostic saidTwice(SourceText source, Span again, String word, Span before) {
-        return Diagnostic.error(Code.LP137, source, again, "`" + word + "` is said twice")
-                .alsoAt(source, before, "said here before")
+    static Diagnostic saidTwice(Span again, String word, Span before) {
+        return Diagnostic.error(Code.LP137, again, "`" + word + "` is said twice")
+                .alsoAt(before, "said here before")
                 .help("keep one of them");
     }
 
-    static Diagnostic commaBetweenArms(SourceText source, Span comma) {
-        return Diagnostic.error(Code.LP141, source, comma, "no comma stands between the answers of a choice")
+    static Diagnostic commaBetweenArms(Span comma) {
+        return Diagnostic.error(Code.LP141, comma, "no comma stands between the answers of a choice")
                 .help("take it out; several options for one answer begin on a line of their own");
     }
 
-    static Diagnostic anotherVersion(SourceText source, Span number, String version, String known) {
-        return Diagnostic.error(
-                        Code.LP139, source, number, "this file is written for version " + version + " of the language")
+    static Diagnostic anotherVersion(Span number, String version, String known) {
+        return Diagnostic.error(Code.LP139, number, "this file is written for version " + version + " of the language")
                 .help("this program reads version " + known + "; a later program may read it");
     }
 
-    static Diagnostic afterInFor(SourceText source, Span after) {
-        return Diagnostic.error(Code.LP138, source, after, "`after` cannot stand in a for")
+    static Diagnostic afterInFor(Span after) {
+        return Diagnostic.error(Code.LP138, after, "`after` cannot stand in a for")
                 .help("write it into the stage around it, or into each check");
     }
 }

@@ -32,7 +32,6 @@ final class ComparisonBuilder {
         Expression first = need(comparing.accept(new Comparing(left, span)));
         if (comparings.size() > 1) {
             things.report(ClauseDiagnostics.chainedComparison(
-                    things.source(),
                     SmallThings.span(comparings.get(0)),
                     Words.span(comparings.get(1).getStart())));
         }

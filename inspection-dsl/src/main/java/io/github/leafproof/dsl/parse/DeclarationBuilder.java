@@ -48,7 +48,7 @@ final class DeclarationBuilder extends InspectionParserBaseVisitor<@Nullable Dec
     public Declaration visitProcedure(InspectionParser.ProcedureContext context) {
         if (context.exception == null && (context.text() == null || context.REVISION() == null)) {
             things.report(ClauseDiagnostics.procedureIncomplete(
-                    things.source(), span(context), context.text() == null, context.REVISION() == null));
+                    span(context), context.text() == null, context.REVISION() == null));
         }
         return new Declaration.Header(
                 things.name(context.name()),
@@ -187,7 +187,7 @@ final class DeclarationBuilder extends InspectionParserBaseVisitor<@Nullable Dec
         InspectionParser.BlockContext block = need(context.block());
         for (InspectionParser.BlockClauseContext clause : block.blockClause()) {
             if (clause instanceof InspectionParser.BlockAfterContext gates && gates.exception == null) {
-                things.report(ClauseDiagnostics.afterInFor(things.source(), span(gates)));
+                things.report(ClauseDiagnostics.afterInFor(span(gates)));
             }
         }
         List<io.github.leafproof.dsl.syntax.Name> names = things.names(context.name());

@@ -139,7 +139,7 @@ final class ExpressionBuilder extends InspectionParserBaseVisitor<Expression> {
 
     private void refuseLong(int operators, ParserRuleContext chain) {
         if (operators > LONGEST_CHAIN) {
-            things.report(BoundDiagnostics.chainTooLong(things.source(), span(chain), operators, LONGEST_CHAIN));
+            things.report(BoundDiagnostics.chainTooLong(span(chain), operators, LONGEST_CHAIN));
             throw new Unfinished();
         }
     }

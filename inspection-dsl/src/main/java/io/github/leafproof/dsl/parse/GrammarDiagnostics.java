@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.parse;
 
 import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import java.util.List;
 import java.util.Locale;
@@ -19,19 +18,15 @@ final class GrammarDiagnostics {
 
     private GrammarDiagnostics() {}
 
-    static Diagnostic missing(SourceText source, Span place, String before, List<String> hopes) {
+    static Diagnostic missing(Span place, String before, List<String> hopes) {
         return Diagnostic.error(
-                Code.LP120,
-                source,
-                place,
-                Expectations.either(hopes) + " is missing after `" + shortened(before) + "`");
+                Code.LP120, place, Expectations.either(hopes) + " is missing after `" + shortened(before) + "`");
     }
 
-    static Diagnostic unexpected(SourceText source, Span place, String found, List<String> hopes) {
+    static Diagnostic unexpected(Span place, String found, List<String> hopes) {
         String what = found.isEmpty() ? "the end of the text" : "`" + found + "`";
         Diagnostic unexpected = Diagnostic.error(
                 Code.LP121,
-                source,
                 place,
                 hopes.isEmpty()
                         ? what + " does not belong here"
@@ -39,17 +34,17 @@ final class GrammarDiagnostics {
         return isCompareWord(found) ? unexpected.help(HOW_TO_COMPARE) : unexpected;
     }
 
-    static Diagnostic isTooMuch(SourceText source, Span is, boolean negated, String comparison) {
+    static Diagnostic isTooMuch(Span is, boolean negated, String comparison) {
         return negated
-                ? Diagnostic.error(Code.LP140, source, is, "`is not` cannot stand before `" + comparison + "`")
+                ? Diagnostic.error(Code.LP140, is, "`is not` cannot stand before `" + comparison + "`")
                         .help("write `not` before the whole comparison: not x " + comparison + " \u2026")
-                : Diagnostic.error(Code.LP140, source, is, "no `is` is needed before `" + comparison + "`")
+                : Diagnostic.error(Code.LP140, is, "no `is` is needed before `" + comparison + "`")
                         .help("take it out");
     }
 
-    static Diagnostic unjoined(SourceText source, Span place, String found, String before) {
+    static Diagnostic unjoined(Span place, String found, String before) {
         Diagnostic unjoined =
-                Diagnostic.error(Code.LP121, source, place, "nothing joins `" + found + "` to what stands before it");
+                Diagnostic.error(Code.LP121, place, "nothing joins `" + found + "` to what stands before it");
         return isCompareWord(found) || isCompareWord(before) ? unjoined.help(HOW_TO_COMPARE) : unjoined;
     }
 
@@ -57,8 +52,8 @@ final class GrammarDiagnostics {
         return COMPARE.contains(word.toLowerCase(Locale.ROOT));
     }
 
-    static Diagnostic stray(SourceText source, Span place, String found, String block, List<String> keywords) {
-        Diagnostic stray = Diagnostic.error(Code.LP121, source, place, "`" + found + "` does not belong here");
+    static Diagnostic stray(Span place, String found, String block, List<String> keywords) {
+        Diagnostic stray = Diagnostic.error(Code.LP121, place, "`" + found + "` does not belong here");
         if (keywords.isEmpty()) {
             return stray;
         }
@@ -66,29 +61,28 @@ final class GrammarDiagnostics {
         return stray.help("what stands in " + block + " begins with " + begins);
     }
 
-    static Diagnostic reservedWord(SourceText source, Span place, String word) {
-        return Diagnostic.error(
-                        Code.LP118, source, place, "`" + word + "` is a word of the language and cannot be a name")
+    static Diagnostic reservedWord(Span place, String word) {
+        return Diagnostic.error(Code.LP118, place, "`" + word + "` is a word of the language and cannot be a name")
                 .help("take another name, such as " + word + "_here");
     }
 
-    static Diagnostic misspelt(SourceText source, Span place, String word, String meant) {
-        return Diagnostic.error(Code.LP119, source, place, "there is no `" + word + "` here")
+    static Diagnostic misspelt(Span place, String word, String meant) {
+        return Diagnostic.error(Code.LP119, place, "there is no `" + word + "` here")
                 .help("write `" + meant + "`, if that is what is meant");
     }
 
-    static Diagnostic unitWithoutIn(SourceText source, Span place, String unit) {
-        return Diagnostic.error(Code.LP121, source, place, "`" + unit + "` does not belong here")
+    static Diagnostic unitWithoutIn(Span place, String unit) {
+        return Diagnostic.error(Code.LP121, place, "`" + unit + "` does not belong here")
                 .help("to show a value in a unit write `in` between the two: {gap in thou}");
     }
 
-    static Diagnostic declarationInside(SourceText source, Span place, String word, String block) {
-        return Diagnostic.error(Code.LP122, source, place, "`" + word + "` cannot stand inside " + block)
+    static Diagnostic declarationInside(Span place, String word, String block) {
+        return Diagnostic.error(Code.LP122, place, "`" + word + "` cannot stand inside " + block)
                 .help("write it before, as a declaration of its own");
     }
 
-    static Diagnostic clauseOutside(SourceText source, Span place, String word, String home) {
-        return Diagnostic.error(Code.LP123, source, place, "`" + word + "` stands alone; it is a part of " + home)
+    static Diagnostic clauseOutside(Span place, String word, String home) {
+        return Diagnostic.error(Code.LP123, place, "`" + word + "` stands alone; it is a part of " + home)
                 .help("move it into the braces of " + home);
     }
 

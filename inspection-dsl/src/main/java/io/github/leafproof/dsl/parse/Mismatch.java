@@ -1,7 +1,6 @@
 package io.github.leafproof.dsl.parse;
 
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import java.util.List;
 import java.util.Optional;
@@ -26,11 +25,9 @@ final class Mismatch {
             InspectionLexer.LESS,
             InspectionLexer.GREATER);
 
-    private final SourceText source;
     private final Words words;
 
-    Mismatch(SourceText source, Words words) {
-        this.source = source;
+    Mismatch(Words words) {
         this.words = words;
     }
 
@@ -43,29 +40,29 @@ final class Mismatch {
         if (words.isOnSameLine(at) && found.getType() == InspectionLexer.NAME) {
             Optional<String> meant = NearWord.of(found.getText(), Keywords.written(expected));
             if (meant.isPresent()) {
-                return GrammarDiagnostics.misspelt(source, place, found.getText(), meant.get());
+                return GrammarDiagnostics.misspelt(place, found.getText(), meant.get());
             }
             if (parser.getContext().getRuleIndex() == InspectionParser.RULE_hole
                     && words.type(at - 1) != InspectionLexer.COMMA) {
-                return GrammarDiagnostics.unitWithoutIn(source, place, found.getText());
+                return GrammarDiagnostics.unitWithoutIn(place, found.getText());
             }
         }
         if (COMPARE.contains(found.getType())) {
             int is = words.type(at - 1) == InspectionLexer.NOT ? at - 2 : at - 1;
             if (words.type(is) == InspectionLexer.IS) {
                 Span span = words.span(is).to(words.span(at - 1));
-                return GrammarDiagnostics.isTooMuch(source, span, is < at - 1, phrase(at));
+                return GrammarDiagnostics.isTooMuch(span, is < at - 1, phrase(at));
             }
         }
         if (isKeywordForValue(at)) {
-            return GrammarDiagnostics.reservedWord(source, place, found.getText());
+            return GrammarDiagnostics.reservedWord(place, found.getText());
         }
         boolean nothingThere = !words.isOnSameLine(at) || found.getType() == InspectionLexer.RBRACE;
         if (nothingThere && at > 0 && !hopes.isEmpty()) {
             Span before = words.span(at - 1);
-            return GrammarDiagnostics.missing(source, new Span(before.end(), before.end()), phrase(at - 1), hopes);
+            return GrammarDiagnostics.missing(before.behind(), phrase(at - 1), hopes);
         }
-        return GrammarDiagnostics.unexpected(source, place, shown(found), hopes);
+        return GrammarDiagnostics.unexpected(place, shown(found), hopes);
     }
 
     /** Whether a value should stand here, and a word of the language is used as if it were the name of one. */
@@ -92,19 +89,19 @@ final class Mismatch {
         Span place = Words.span(found);
         String block = Blocks.named(rule);
         if (Keywords.ITEMS.contains(found.getType())) {
-            return GrammarDiagnostics.declarationInside(source, place, found.getText(), block);
+            return GrammarDiagnostics.declarationInside(place, found.getText(), block);
         }
         Optional<String> home = Blocks.home(found.getType());
         if (home.isPresent() && (rule == InspectionParser.RULE_file || rule == InspectionParser.RULE_block)) {
-            return GrammarDiagnostics.clauseOutside(source, place, found.getText(), home.get());
+            return GrammarDiagnostics.clauseOutside(place, found.getText(), home.get());
         }
         if (words.isOnSameLine(at) && words.type(at - 1) != InspectionLexer.LBRACE) {
             return misspelt(rule, at)
                     .or(() -> misspelt(rule, at - 1))
-                    .orElseGet(() -> GrammarDiagnostics.unjoined(source, place, shown(found), words.letters(at - 1)));
+                    .orElseGet(() -> GrammarDiagnostics.unjoined(place, shown(found), words.letters(at - 1)));
         }
         return GrammarDiagnostics.stray(
-                source, place, shown(found), block, List.copyOf(Keywords.written(Blocks.keywords(rule))));
+                place, shown(found), block, List.copyOf(Keywords.written(Blocks.keywords(rule))));
     }
 
     /** A word within a line that is nearly one that could go on here. */
@@ -114,8 +111,7 @@ final class Mismatch {
         }
         String word = words.letters(at);
         Set<String> keywords = Keywords.written(Keywords.all(Keywords.OPERATORS, Blocks.keywords(rule)));
-        return NearWord.of(word, keywords)
-                .map(meant -> GrammarDiagnostics.misspelt(source, words.span(at), word, meant));
+        return NearWord.of(word, keywords).map(meant -> GrammarDiagnostics.misspelt(words.span(at), word, meant));
     }
 
     private static IntervalSet expected(Parser parser, RecognitionException e) {

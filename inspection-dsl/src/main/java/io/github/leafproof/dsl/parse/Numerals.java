@@ -55,7 +55,7 @@ final class Numerals {
             digits.append('.').append(last.getText());
             at += 2;
             CommonToken number = Words.joined(first, last, InspectionLexer.NUMBER, digits.toString());
-            problems.add(SignDiagnostics.decimalComma(problems.source(), Words.span(number), digits.toString()));
+            problems.add(SignDiagnostics.decimalComma(Words.span(number), digits.toString()));
             return number;
         }
         return first == last ? first : Words.joined(first, last, InspectionLexer.NUMBER, digits.toString());
@@ -74,7 +74,7 @@ final class Numerals {
         String meant = "0." + digits.getText();
         CommonToken number = Words.joined(words.get(at), digits, InspectionLexer.NUMBER, meant);
         at += 2;
-        problems.add(SignDiagnostics.noughtMissing(problems.source(), Words.span(number), meant));
+        problems.add(SignDiagnostics.noughtMissing(Words.span(number), meant));
         return number;
     }
 

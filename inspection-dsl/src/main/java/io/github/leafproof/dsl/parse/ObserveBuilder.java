@@ -107,7 +107,7 @@ final class ObserveBuilder extends InspectionParserBaseVisitor<Span> {
         Span span = Words.span(word);
         Span before = said.putIfAbsent(word.getText(), span);
         if (before != null) {
-            things.report(ClauseDiagnostics.saidTwice(things.source(), span, word.getText(), before));
+            things.report(ClauseDiagnostics.saidTwice(span, word.getText(), before));
         }
     }
 }

@@ -76,8 +76,7 @@ final class PrimaryBuilder extends InspectionParserBaseVisitor<Expression> {
             } else if (otherwise == null) {
                 otherwise = expressions.expression(((InspectionParser.OtherwiseArmContext) arm).expression());
             } else {
-                things.report(ClauseDiagnostics.saidTwice(
-                        things.source(), Words.span(arm.getStart()), "otherwise", otherwise.span()));
+                things.report(ClauseDiagnostics.saidTwice(Words.span(arm.getStart()), "otherwise", otherwise.span()));
             }
         }
         return new Expression.Choose(subject, arms, otherwise, span(context));

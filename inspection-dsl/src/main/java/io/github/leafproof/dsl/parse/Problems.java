@@ -47,8 +47,7 @@ final class Problems {
         List<Diagnostic> listed = new ArrayList<>(
                 found.stream().sorted(Diagnostic.BY_PLACE).limit(MOST_LISTED).toList());
         if (count > MOST_LISTED) {
-            listed.add(
-                    BoundDiagnostics.tooMany(source, listed.get(MOST_LISTED - 1).span(), count - MOST_LISTED));
+            listed.add(BoundDiagnostics.tooMany(listed.get(MOST_LISTED - 1).span(), count - MOST_LISTED));
         }
         return listed;
     }

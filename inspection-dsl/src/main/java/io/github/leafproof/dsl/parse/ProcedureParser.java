@@ -53,7 +53,7 @@ public final class ProcedureParser {
             return new DeclarationBuilder(problems)
                     .declarations(parser(words, DEEPEST).file().item());
         } catch (BoundedParser.TooDeep tooDeep) {
-            problems.add(BoundDiagnostics.tooDeep(problems.source(), tooDeep.place()));
+            problems.add(BoundDiagnostics.tooDeep(tooDeep.place()));
             return List.of();
         }
     }
@@ -63,7 +63,7 @@ public final class ProcedureParser {
             Words words = words(braces.start() + 1, braces.end() - 1, DEEPEST_IN_HOLE);
             return Optional.of(hole(parser(words, DEEPEST_IN_HOLE).hole(), braces, depth));
         } catch (BoundedParser.TooDeep tooDeep) {
-            problems.add(BoundDiagnostics.tooDeep(problems.source(), tooDeep.place()));
+            problems.add(BoundDiagnostics.tooDeep(tooDeep.place()));
             return Optional.empty();
         } catch (Unfinished alreadyReported) {
             return Optional.empty();
@@ -81,7 +81,7 @@ public final class ProcedureParser {
         int digits = things.whole(context.NUMBER(), "the number of digits");
         if (digits > Text.MOST_DIGITS) {
             Token number = SmallThings.need(context.NUMBER());
-            problems.add(TextDiagnostics.tooManyDigits(problems.source(), Words.span(number)));
+            problems.add(TextDiagnostics.tooManyDigits(Words.span(number)));
             throw new Unfinished();
         }
         return digits;
@@ -93,7 +93,7 @@ public final class ProcedureParser {
             return false;
         }
         problems.clear();
-        problems.add(ClauseDiagnostics.anotherVersion(problems.source(), words.span(1), words.letters(1), VERSION));
+        problems.add(ClauseDiagnostics.anotherVersion(words.span(1), words.letters(1), VERSION));
         return true;
     }
 

@@ -50,8 +50,7 @@ final class ReleaseBuilder {
 
     private <C extends ParserRuleContext> Condition joined(List<C> parts, Function<C, Condition> build, boolean and) {
         if (parts.size() > LONGEST) {
-            things.report(
-                    BoundDiagnostics.chainTooLong(things.source(), span(parts.get(0)), parts.size() - 1, LONGEST));
+            things.report(BoundDiagnostics.chainTooLong(span(parts.get(0)), parts.size() - 1, LONGEST));
             throw new Unfinished();
         }
         Condition result = build.apply(parts.get(0));

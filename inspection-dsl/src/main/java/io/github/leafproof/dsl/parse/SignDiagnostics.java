@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.parse;
 
 import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import java.util.Locale;
 
@@ -11,8 +10,8 @@ final class SignDiagnostics {
 
     private SignDiagnostics() {}
 
-    static Diagnostic unknown(SourceText source, Span sign) {
-        int character = source.text().codePointAt(sign.start());
+    static Diagnostic unknown(Span sign) {
+        int character = sign.source().text().codePointAt(sign.start());
         boolean visible = switch (Character.getType(character)) {
             case Character.CONTROL,
                     Character.FORMAT,
@@ -27,11 +26,11 @@ final class SignDiagnostics {
         String shown = visible
                 ? "`" + Character.toString(character) + "`"
                 : String.format(Locale.ROOT, "the invisible character U+%04X", character);
-        return Diagnostic.error(Code.LP106, source, sign, shown + " means nothing here")
+        return Diagnostic.error(Code.LP106, sign, shown + " means nothing here")
                 .help("take it out, or put it in quotes if it belongs to a text");
     }
 
-    static Diagnostic foreign(SourceText source, Span sign, String written) {
+    static Diagnostic foreign(Span sign, String written) {
         String meant = switch (written) {
             case "&&" -> "and";
             case "||" -> "or";
@@ -42,42 +41,42 @@ final class SignDiagnostics {
             case ":=" -> "=";
             default -> "is not";
         };
-        return Diagnostic.error(Code.LP117, source, sign, "`" + written + "` is the sign of another language")
+        return Diagnostic.error(Code.LP117, sign, "`" + written + "` is the sign of another language")
                 .help("write `" + meant + "`");
     }
 
-    static Diagnostic foreignComment(SourceText source, Span comment) {
+    static Diagnostic foreignComment(Span comment) {
         return Diagnostic.error(
-                        Code.LP126, source, new Span(comment.start(), comment.start() + 1), "not the sign of a comment")
+                        Code.LP126,
+                        comment.source().span(comment.start(), comment.start() + 1),
+                        "not the sign of a comment")
                 .help("begin a comment with // on each of its lines");
     }
 
-    static Diagnostic semicolon(SourceText source, Span sign) {
-        return Diagnostic.error(Code.LP109, source, sign, "no semicolon is needed")
-                .help("take it out");
+    static Diagnostic semicolon(Span sign) {
+        return Diagnostic.error(Code.LP109, sign, "no semicolon is needed").help("take it out");
     }
 
-    static Diagnostic plusMinus(SourceText source, Span sign) {
-        return Diagnostic.error(Code.LP110, source, sign, "an uncertainty cannot be written in a procedure")
+    static Diagnostic plusMinus(Span sign) {
+        return Diagnostic.error(Code.LP110, sign, "an uncertainty cannot be written in a procedure")
                 .help("write `within 0.05 mm of x` for a limit; how well a gauge measures is said in the gauge tray");
     }
 
-    static Diagnostic decimalComma(SourceText source, Span number, String meant) {
+    static Diagnostic decimalComma(Span number, String meant) {
         boolean thousands = meant.matches("[1-9][0-9]{0,2}[.][0-9]{3}");
         String remedy = thousands
                 ? "write " + meant + ", or " + meant.replace(".", "") + " if thousands are meant"
                 : "write " + meant;
-        return Diagnostic.error(Code.LP111, source, number, "a decimal comma")
+        return Diagnostic.error(Code.LP111, number, "a decimal comma")
                 .help(remedy + "; between two values write a blank after the comma");
     }
 
-    static Diagnostic noughtMissing(SourceText source, Span number, String meant) {
-        return Diagnostic.error(Code.LP112, source, number, "a number begins with a digit")
+    static Diagnostic noughtMissing(Span number, String meant) {
+        return Diagnostic.error(Code.LP112, number, "a number begins with a digit")
                 .help("write " + meant);
     }
 
-    static Diagnostic stopBehindUnit(SourceText source, Span stop, String unit) {
-        return Diagnostic.error(Code.LP113, source, stop, "a unit has no full stop")
-                .help("write " + unit);
+    static Diagnostic stopBehindUnit(Span stop, String unit) {
+        return Diagnostic.error(Code.LP113, stop, "a unit has no full stop").help("write " + unit);
     }
 }

@@ -39,7 +39,7 @@ final class Slips extends DefaultErrorStrategy {
         this.problems = problems;
         this.words = words;
         this.partners = partners(words);
-        this.mismatch = new Mismatch(problems.source(), words);
+        this.mismatch = new Mismatch(words);
     }
 
     private static int[] partners(Words words) {
@@ -88,7 +88,7 @@ final class Slips extends DefaultErrorStrategy {
         IntervalSet expected = parser.getExpectedTokens();
         if (parser.getContext().getRuleIndex() == InspectionParser.RULE_name && isKeywordForName(found)) {
             if (!inErrorRecoveryMode(parser)) {
-                problems.add(GrammarDiagnostics.reservedWord(problems.source(), Words.span(found), found.getText()));
+                problems.add(GrammarDiagnostics.reservedWord(Words.span(found), found.getText()));
             }
             return parser.consume();
         }
@@ -147,7 +147,7 @@ final class Slips extends DefaultErrorStrategy {
                 return;
             }
             if (rule == InspectionParser.RULE_arms && words.type(at) == InspectionLexer.COMMA) {
-                problems.add(ClauseDiagnostics.commaBetweenArms(problems.source(), words.span(at)));
+                problems.add(ClauseDiagnostics.commaBetweenArms(words.span(at)));
                 parser.consume();
                 return;
             }
@@ -173,7 +173,7 @@ final class Slips extends DefaultErrorStrategy {
         Optional<String> meant = NearWord.of(word.getText(), Keywords.written(Blocks.nextKeywords(rule)));
         meant.ifPresent(keyword -> {
             Span span = Words.span(word);
-            problems.add(GrammarDiagnostics.misspelt(problems.source(), span, word.getText(), keyword));
+            problems.add(GrammarDiagnostics.misspelt(span, word.getText(), keyword));
             word.setType(Keywords.type(keyword));
         });
         return meant.isPresent();

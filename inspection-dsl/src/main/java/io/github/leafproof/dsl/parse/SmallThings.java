@@ -1,7 +1,6 @@
 package io.github.leafproof.dsl.parse;
 
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration.Confidence;
 import io.github.leafproof.dsl.syntax.Expression;
@@ -24,10 +23,6 @@ final class SmallThings {
     SmallThings(Problems problems, int textDepth) {
         this.problems = problems;
         this.texts = new TextBuilder(problems, textDepth);
-    }
-
-    SourceText source() {
-        return problems.source();
     }
 
     void report(Diagnostic problem) {
@@ -62,7 +57,7 @@ final class SmallThings {
         Span start = Words.span(part.getStart());
         // A part that is empty, or that a mistake cut short, stops before it starts.
         return part.getStop() == null || part.getStop().getStopIndex() < start.start()
-                ? new Span(start.start(), start.start())
+                ? start.before()
                 : start.to(Words.span(part.getStop()));
     }
 
@@ -96,7 +91,7 @@ final class SmallThings {
         }
         Text text = text(option.text());
         if (!text.isPlain()) {
-            problems.add(TextDiagnostics.holeInOption(source(), text.span()));
+            problems.add(TextDiagnostics.holeInOption(text.span()));
         }
         return new Expression.Option(text.plain(), span(option));
     }
@@ -112,12 +107,11 @@ final class SmallThings {
     Expression.Amount amount(InspectionParser.@Nullable AmountContext context) {
         InspectionParser.AmountContext amount = need(context);
         Token number = need(amount.NUMBER());
-        int end = Words.span(number).end();
         TerminalNode unit = amount.UNIT();
         return new Expression.Amount(
                 digits(number),
                 unit == null ? "" : unit.getText(),
-                unit == null ? new Span(end, end) : Words.span(unit.getSymbol()),
+                unit == null ? Words.span(number).behind() : Words.span(unit.getSymbol()),
                 span(amount));
     }
 
@@ -130,7 +124,7 @@ final class SmallThings {
     Confidence confidence(InspectionParser.@Nullable AmountContext context) {
         Expression.Amount amount = amount(context);
         if (!amount.unit().equals("%")) {
-            problems.add(ClauseDiagnostics.confidenceWithoutPercent(source(), amount));
+            problems.add(ClauseDiagnostics.confidenceWithoutPercent(amount));
         }
         return new Confidence(amount.number(), amount.span());
     }
@@ -139,7 +133,7 @@ final class SmallThings {
     int whole(@Nullable TerminalNode number, String what) {
         Token token = need(number);
         if (!token.getText().matches("[0-9]{1,9}")) {
-            problems.add(ClauseDiagnostics.notWhole(source(), Words.span(token), what));
+            problems.add(ClauseDiagnostics.notWhole(Words.span(token), what));
             throw new Unfinished();
         }
         return Integer.parseInt(token.getText());

@@ -100,10 +100,8 @@ public record SourceReading(@Nullable SourceText text, List<Diagnostic> problems
         String shown = new String(bytes, StandardCharsets.UTF_8);
         boolean wide = result.isError() && bytes.length > 1 && ((bytes[0] & 0xFF) == 0xFF || (bytes[0] & 0xFF) == 0xFE);
         SourceText source = SourceText.of(name, shown);
-        Span span = new Span(place, Math.min(place + 1, shown.length()));
-        return wide
-                ? ReadingDiagnostics.utf16(source, span)
-                : ReadingDiagnostics.notUtf8(source, span, bytes[input.position()] & 0xFF);
+        Span span = source.span(place, Math.min(place + 1, shown.length()));
+        return wide ? ReadingDiagnostics.utf16(span) : ReadingDiagnostics.notUtf8(span, bytes[input.position()] & 0xFF);
     }
 
     private static SourceReading refused(Diagnostic problem) {

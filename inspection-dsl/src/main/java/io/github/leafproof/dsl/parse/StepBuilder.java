@@ -3,7 +3,6 @@ package io.github.leafproof.dsl.parse;
 import static io.github.leafproof.dsl.parse.SmallThings.need;
 import static io.github.leafproof.dsl.parse.SmallThings.span;
 
-import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Declaration.Entered;
 import io.github.leafproof.dsl.syntax.Declaration.Step;
@@ -85,9 +84,8 @@ final class StepBuilder {
             return new Entered.Quoted(things.text(text.text()), span(text));
         }
         if (TRIALS.contains(entered.getStart().getType())) {
-            int end = span(entered).end();
             things.report(GrammarDiagnostics.missing(
-                    things.source(), new Span(end, end), entered.getText(), List.of("the leaf, in quotes,")));
+                    span(entered).behind(), entered.getText(), List.of("the leaf, in quotes,")));
             throw new Unfinished();
         }
         return new Entered.Word(entered.getText(), span(entered));

@@ -45,9 +45,9 @@ final class TextBuilder {
                 hole(at, close, pieces);
                 return close;
             }
-            problems.add(TextDiagnostics.holeNotClosed(source(), new Span(at, at + 1)));
+            problems.add(TextDiagnostics.holeNotClosed(source().span(at, at + 1)));
         } else if (here == '}') {
-            problems.add(TextDiagnostics.braceInText(source(), new Span(at, at + 1)));
+            problems.add(TextDiagnostics.braceInText(source().span(at, at + 1)));
         }
         letters.append(here);
         return at + 1;
@@ -56,7 +56,7 @@ final class TextBuilder {
     private int escape(int at, int end, StringBuilder letters) {
         char escaped = at + 1 < end ? source().text().charAt(at + 1) : ' ';
         if ("\"\\{}".indexOf(escaped) < 0) {
-            problems.add(TextDiagnostics.unknownEscape(source(), new Span(at, at + 1)));
+            problems.add(TextDiagnostics.unknownEscape(source().span(at, at + 1)));
             letters.append('\\');
             return at + 1;
         }
@@ -65,11 +65,11 @@ final class TextBuilder {
     }
 
     private void hole(int open, int close, List<Text.Piece> pieces) {
-        Span span = new Span(open, close);
+        Span span = source().span(open, close);
         if (source().text().substring(open + 1, close - 1).isBlank()) {
-            problems.add(TextDiagnostics.emptyHole(source(), span));
+            problems.add(TextDiagnostics.emptyHole(span));
         } else if (depth >= TextScan.DEEPEST) {
-            problems.add(BoundDiagnostics.textsTooDeep(source(), span));
+            problems.add(BoundDiagnostics.textsTooDeep(span));
         } else {
             ProcedureParser.hole(problems, span, depth + 1).ifPresent(pieces::add);
         }

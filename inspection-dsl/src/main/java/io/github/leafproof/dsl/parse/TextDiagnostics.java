@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.parse;
 
 import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Text;
 
@@ -11,42 +10,42 @@ final class TextDiagnostics {
 
     private TextDiagnostics() {}
 
-    static Diagnostic quoteMissing(SourceText source, Span text) {
-        return Diagnostic.error(Code.LP107, source, text, "the closing quote is missing")
+    static Diagnostic quoteMissing(Span text) {
+        return Diagnostic.error(Code.LP107, text, "the closing quote is missing")
                 .help("a text ends on the line where it begins; write \" where it ends");
     }
 
-    static Diagnostic curlyQuotes(SourceText source, Span text) {
-        return Diagnostic.error(Code.LP108, source, text, "these quotes are not the straight ones")
+    static Diagnostic curlyQuotes(Span text) {
+        return Diagnostic.error(Code.LP108, text, "these quotes are not the straight ones")
                 .help("write \" before and after a text");
     }
 
-    static Diagnostic holeNotClosed(SourceText source, Span brace) {
-        return Diagnostic.error(Code.LP130, source, brace, "this `{` is never closed within its text")
+    static Diagnostic holeNotClosed(Span brace) {
+        return Diagnostic.error(Code.LP130, brace, "this `{` is never closed within its text")
                 .help("write } behind the value, or \\{ where a brace is meant to be printed");
     }
 
-    static Diagnostic braceInText(SourceText source, Span brace) {
-        return Diagnostic.error(Code.LP131, source, brace, "this `}` closes nothing")
+    static Diagnostic braceInText(Span brace) {
+        return Diagnostic.error(Code.LP131, brace, "this `}` closes nothing")
                 .help("write \\} where a brace is meant to be printed");
     }
 
-    static Diagnostic unknownEscape(SourceText source, Span backslash) {
-        return Diagnostic.error(Code.LP132, source, backslash, "a backslash stands before \", \\, { or } only")
+    static Diagnostic unknownEscape(Span backslash) {
+        return Diagnostic.error(Code.LP132, backslash, "a backslash stands before \", \\, { or } only")
                 .help("write \\\\ where a backslash is meant to be printed");
     }
 
-    static Diagnostic emptyHole(SourceText source, Span hole) {
-        return Diagnostic.error(Code.LP133, source, hole, "there is no value between these braces")
+    static Diagnostic emptyHole(Span hole) {
+        return Diagnostic.error(Code.LP133, hole, "there is no value between these braces")
                 .help("write the value to be shown, such as {gap}, or \\{\\} where braces are meant to be printed");
     }
 
-    static Diagnostic tooManyDigits(SourceText source, Span number) {
-        return Diagnostic.error(Code.LP134, source, number, "at most " + Text.MOST_DIGITS + " digits can be shown");
+    static Diagnostic tooManyDigits(Span number) {
+        return Diagnostic.error(Code.LP134, number, "at most " + Text.MOST_DIGITS + " digits can be shown");
     }
 
-    static Diagnostic holeInOption(SourceText source, Span option) {
-        return Diagnostic.error(Code.LP135, source, option, "an option is a fixed word and cannot hold a value")
+    static Diagnostic holeInOption(Span option) {
+        return Diagnostic.error(Code.LP135, option, "an option is a fixed word and cannot hold a value")
                 .help("write \\{ and \\} where braces belong to the option");
     }
 }

@@ -16,8 +16,7 @@ final class WordReading {
 
     private WordReading(Problems problems, int start, int end) {
         this.problems = problems;
-        this.lexer = new InspectionLexer(
-                new CharacterWindow(problems.source().name(), problems.source().text(), start, end));
+        this.lexer = new InspectionLexer(new CharacterWindow(problems.source(), start, end));
         lexer.removeErrorListeners();
         // Lines count from the text's beginning, also when only a stretch of it is read.
         lexer.setLine(problems.source().at(start).line());
@@ -43,21 +42,20 @@ final class WordReading {
         Span span = Words.span(token);
         switch (token.getType()) {
             case InspectionLexer.UNKNOWN -> unknown(span);
-            case InspectionLexer.SEMICOLON -> problems.add(SignDiagnostics.semicolon(problems.source(), span));
-            case InspectionLexer.FOREIGN_COMMENT ->
-                problems.add(SignDiagnostics.foreignComment(problems.source(), span));
+            case InspectionLexer.SEMICOLON -> problems.add(SignDiagnostics.semicolon(span));
+            case InspectionLexer.FOREIGN_COMMENT -> problems.add(SignDiagnostics.foreignComment(span));
             case InspectionLexer.FOREIGN -> foreign(token, span);
             case InspectionLexer.PLUS_MINUS -> {
-                problems.add(SignDiagnostics.plusMinus(problems.source(), span));
+                problems.add(SignDiagnostics.plusMinus(span));
                 token.setType(InspectionLexer.PLUS);
                 words.add(token);
             }
             case InspectionLexer.UNCLOSED_STRING -> {
-                problems.add(TextDiagnostics.quoteMissing(problems.source(), span));
+                problems.add(TextDiagnostics.quoteMissing(span));
                 words.add(token);
             }
             case InspectionLexer.CURLY_STRING -> {
-                problems.add(TextDiagnostics.curlyQuotes(problems.source(), span));
+                problems.add(TextDiagnostics.curlyQuotes(span));
                 words.add(token);
             }
             default -> words.add(token);
@@ -74,7 +72,7 @@ final class WordReading {
             case "=>" -> InspectionLexer.NOT_LESS;
             default -> InspectionLexer.EQUALS;
         };
-        problems.add(SignDiagnostics.foreign(problems.source(), span, token.getText()));
+        problems.add(SignDiagnostics.foreign(span, token.getText()));
         token.setType(meant);
         words.add(token);
     }
@@ -82,7 +80,7 @@ final class WordReading {
     /** A run of unknown signs is one mistake. */
     private void unknown(Span span) {
         if (span.start() != lastUnknownEnd) {
-            problems.add(SignDiagnostics.unknown(problems.source(), span));
+            problems.add(SignDiagnostics.unknown(span));
         }
         lastUnknownEnd = span.end();
     }

@@ -61,10 +61,9 @@ final class Words {
     }
 
     static Span span(Token token) {
-        if (token.getType() == Token.EOF) {
-            return new Span(token.getStartIndex(), token.getStartIndex());
-        }
-        return new Span(token.getStartIndex(), Math.max(token.getStartIndex(), token.getStopIndex() + 1));
+        int start = token.getStartIndex();
+        int end = token.getType() == Token.EOF ? start : Math.max(start, token.getStopIndex() + 1);
+        return CharacterWindow.span(token, start, end);
     }
 
     List<CommonToken> list() {

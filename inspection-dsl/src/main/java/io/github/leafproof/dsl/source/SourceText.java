@@ -81,6 +81,11 @@ public final class SourceText {
         return new Position(line + 1, text.codePointCount(lineStarts[line], Math.min(offset, text.length())) + 1);
     }
 
+    /** The stretch of this text from one offset up to, not including, another. */
+    public Span span(int start, int end) {
+        return new Span(this, start, end);
+    }
+
     /** What a span covers. */
     public String of(Span span) {
         return text.substring(span.start(), span.end());

@@ -3,7 +3,6 @@ package io.github.leafproof.dsl.diagnostic;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.leafproof.dsl.source.SourceText;
-import io.github.leafproof.dsl.source.Span;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -17,9 +16,9 @@ class DiagnosticJsonTest {
     @Test
     void a_diagnostic_is_an_object_with_its_place_and_words() {
         SourceText source = SourceText.of("a.inspection", "let \uD83D\uDD27 = \"\u00E9\"\nlet x = 3\n");
-        Diagnostic diagnostic = Diagnostic.error(Code.LP121, source, new Span(7, 8), "a \"quoted\" word")
+        Diagnostic diagnostic = Diagnostic.error(Code.LP121, source.span(7, 8), "a \"quoted\" word")
                 .labelled("here")
-                .alsoAt(source, new Span(17, 18), "there")
+                .alsoAt(source.span(17, 18), "there")
                 .help("line\nend");
 
         assertThat(DiagnosticJson.write(List.of(diagnostic))).isEqualTo("""

@@ -17,9 +17,9 @@ class DiagnosticPrinterTest {
         String line = source.line(48);
         int start = source.lineStart(48);
         Diagnostic diagnostic = Diagnostic.error(
-                        Code.LP121, source, span(start, line, "100 kPa"), "this compares a length with a pressure")
+                        Code.LP121, span(source, start, line, "100 kPa"), "this compares a length with a pressure")
                 .labelled("pressure")
-                .alsoAt(source, span(start, line, "lash[valve]"), "length")
+                .alsoAt(span(source, start, line, "lash[valve]"), "length")
                 .help("lash is limited by engine.lash_max, a length (0.10 mm on this card)");
 
         assertThat(print(diagnostic)).isEqualTo("""
@@ -30,15 +30,15 @@ class DiagnosticPrinterTest {
                         """);
     }
 
-    private static Span span(int lineStart, String line, String word) {
-        return new Span(lineStart + line.indexOf(word), lineStart + line.indexOf(word) + word.length());
+    private static Span span(SourceText source, int lineStart, String line, String word) {
+        return source.span(lineStart + line.indexOf(word), lineStart + line.indexOf(word) + word.length());
     }
 
     @Test
     void a_second_place_on_another_line_shows_that_line() {
         SourceText source = SourceText.of("a", "let x = 1\nlet y = 2\nlet x = 3\n");
-        Diagnostic diagnostic = Diagnostic.warning(Code.LP121, source, new Span(24, 25), "x is there twice")
-                .alsoAt(source, new Span(4, 5), "here before");
+        Diagnostic diagnostic = Diagnostic.warning(Code.LP121, source.span(24, 25), "x is there twice")
+                .alsoAt(source.span(4, 5), "here before");
 
         assertThat(print(diagnostic)).isEqualTo("""
                         a:3:5: warning LP121: x is there twice
@@ -53,8 +53,8 @@ class DiagnosticPrinterTest {
     void a_second_place_in_another_file_names_the_file() {
         SourceText source = SourceText.of("a.inspection", "let x = 1\n");
         SourceText other = SourceText.of("b.inspection", "\nlet x = 3\n");
-        Diagnostic diagnostic = Diagnostic.error(Code.LP121, source, new Span(4, 5), "x is there twice")
-                .alsoAt(other, new Span(5, 6), "and here");
+        Diagnostic diagnostic = Diagnostic.error(Code.LP121, source.span(4, 5), "x is there twice")
+                .alsoAt(other.span(5, 6), "and here");
 
         assertThat(print(diagnostic)).isEqualTo("""
                         a.inspection:1:5: error LP121: x is there twice
@@ -69,10 +69,10 @@ class DiagnosticPrinterTest {
     @Test
     void marks_that_have_no_room_beside_each_other_stand_below_each_other() {
         SourceText source = SourceText.of("a", "a + b");
-        Diagnostic diagnostic = Diagnostic.error(Code.LP121, source, new Span(2, 3), "no")
+        Diagnostic diagnostic = Diagnostic.error(Code.LP121, source.span(2, 3), "no")
                 .labelled("sign")
-                .alsoAt(source, new Span(0, 1), "a length")
-                .alsoAt(source, new Span(4, 5), "a time");
+                .alsoAt(source.span(0, 1), "a length")
+                .alsoAt(source.span(4, 5), "a time");
 
         assertThat(print(diagnostic)).isEqualTo("""
                         a:1:3: error LP121: no
@@ -87,7 +87,7 @@ class DiagnosticPrinterTest {
     void a_span_of_several_lines_is_drawn_under_its_first() {
         SourceText source = SourceText.of("a", "check {\n  require\n}\n");
 
-        assertThat(print(Diagnostic.error(Code.LP121, source, new Span(6, 19), "no")))
+        assertThat(print(Diagnostic.error(Code.LP121, source.span(6, 19), "no")))
                 .isEqualTo("""
                         a:1:7: error LP121: no
                             1 | check {
@@ -99,7 +99,7 @@ class DiagnosticPrinterTest {
     void tabs_wide_letters_and_combining_marks_keep_the_caret_under_its_word() {
         SourceText source = SourceText.of("a", "\t\u9593e\u0301\uD83D\uDD27 x");
 
-        assertThat(print(Diagnostic.error(Code.LP121, source, new Span(7, 8), "no")))
+        assertThat(print(Diagnostic.error(Code.LP121, source.span(7, 8), "no")))
                 .isEqualTo("a:1:7: error LP121: no\n    1 |     \u9593e\u0301\uD83D\uDD27 x\n      |           ^\n");
     }
 
@@ -107,7 +107,7 @@ class DiagnosticPrinterTest {
     void a_long_line_is_shortened_around_the_place() {
         SourceText source = SourceText.of("a", "x".repeat(500) + "!" + "y".repeat(500));
 
-        String printed = print(Diagnostic.error(Code.LP121, source, new Span(500, 501), "no"));
+        String printed = print(Diagnostic.error(Code.LP121, source.span(500, 501), "no"));
 
         assertThat(printed.lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(120));
         List<String> lines = printed.lines().toList();
@@ -119,7 +119,7 @@ class DiagnosticPrinterTest {
     void a_stranger_cannot_write_to_the_terminal_through_a_message() {
         SourceText source = SourceText.of("a\u001B[2J", "\u001B[31m\u202Ex");
 
-        assertThat(print(Diagnostic.error(Code.LP121, source, new Span(0, 1), "\u001B]0;title\u0007")
+        assertThat(print(Diagnostic.error(Code.LP121, source.span(0, 1), "\u001B]0;title\u0007")
                         .help("\r")))
                 .doesNotContain("\u001B", "\u0007", "\u202E", "\r");
     }
@@ -128,10 +128,10 @@ class DiagnosticPrinterTest {
     void colour_adds_nothing_but_colour() {
         SourceText source = SourceText.of("a", "let x = 1");
         List<Diagnostic> diagnostics = List.of(
-                Diagnostic.error(Code.LP121, source, new Span(4, 5), "no")
-                        .alsoAt(source, new Span(0, 3), "why")
+                Diagnostic.error(Code.LP121, source.span(4, 5), "no")
+                        .alsoAt(source.span(0, 3), "why")
                         .help("so"),
-                Diagnostic.warning(Code.LP121, source, new Span(9, 9), "hm"));
+                Diagnostic.warning(Code.LP121, source.span(9, 9), "hm"));
 
         String coloured = DiagnosticPrinter.print(diagnostics, true);
 
