@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
             "Judges four-stroke glow engines by procedures that a shop writes itself.",
             "It defers to the engine's own instructions, local rules and qualified people."
         },
-        subcommands = {InspectCommand.class, VetCommand.class, RehearseCommand.class},
+        subcommands = {InspectCommand.class, VetCommand.class, RehearseCommand.class, WhyCommand.class},
         mixinStandardHelpOptions = true,
         versionProvider = Leafproof.Version.class,
         synopsisSubcommandLabel = "COMMAND",
@@ -115,6 +115,9 @@ final class Leafproof implements Runnable {
             }
             if (type == RehearseCommand.class) {
                 return type.cast(new RehearseCommand(console));
+            }
+            if (type == WhyCommand.class) {
+                return type.cast(new WhyCommand(console));
             }
             return CommandLine.defaultFactory().create(type);
         }

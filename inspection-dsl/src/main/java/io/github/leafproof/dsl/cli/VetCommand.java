@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -26,6 +27,8 @@ import picocli.CommandLine.Parameters;
             "Exit codes: 0 sound (there may be warnings), 2 mistakes, 70 a bug of ours."
         })
 final class VetCommand implements Callable<Integer> {
+
+    private static final int MOST_CODES = 4;
 
     @Parameters(arity = "1..*", paramLabel = "PROCEDURE", description = "The procedures' files.")
     private List<Path> procedures = List.of();
@@ -52,6 +55,9 @@ final class VetCommand implements Callable<Integer> {
         if (json) {
             console.print(DiagnosticJson.write(all));
         }
+        if (!json && !all.isEmpty()) {
+            console.err().print("   more of this: leafproof why " + codes(all) + "\n");
+        }
         boolean sound = all.stream().noneMatch(Diagnostic::isError);
         return (sound ? Exit.GOOD : Exit.BAD_INPUT).code();
     }
@@ -65,6 +71,15 @@ final class VetCommand implements Callable<Integer> {
                 ? "sound"
                 : counted(errors, "error") + (warnings == 0 ? "" : ", " + counted(warnings, "warning"));
         console.print(procedure + ": " + found + "\n");
+    }
+
+    /** A few of them, each once: who reads these will find the others. */
+    private static String codes(List<Diagnostic> all) {
+        return all.stream()
+                .map(diagnostic -> diagnostic.code().name())
+                .distinct()
+                .limit(MOST_CODES)
+                .collect(Collectors.joining(" "));
     }
 
     static String counted(long number, String what) {

@@ -47,7 +47,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "inspect", "vet", "rehearse"})
+    @ValueSource(strings = {"", "inspect", "vet", "rehearse", "why"})
     void every_verb_shows_what_it_takes_and_an_example(String verb) {
         Terminal said = verb.isEmpty() ? Terminal.run("--help") : Terminal.run(verb, "--help");
 
@@ -58,6 +58,27 @@ class CommandLineTest {
     @Test
     void without_a_verb_the_help_is_shown() {
         assertThat(Terminal.run()).isEqualTo(Terminal.run("--help"));
+    }
+
+    @Test
+    void a_mistake_is_explained_by_its_code_however_that_is_typed() {
+        Terminal said = Terminal.run("why", "LP201");
+
+        assertThat(said.exit()).isZero();
+        Golden.hold("cli/why", said.out());
+        assertThat(Terminal.run("why", "lp201")).isEqualTo(said);
+        assertThat(Terminal.run("why", "201")).isEqualTo(said);
+        assertThat(Terminal.run("why", "LP201", "LP616").out())
+                .startsWith(said.out())
+                .contains("LP616: ");
+    }
+
+    @Test
+    void a_code_that_no_mistake_has_is_told() {
+        Terminal said = Terminal.run("why", "LP999");
+
+        assertThat(said.exit()).isEqualTo(2);
+        Golden.hold("cli/why-unknown", said.whole(here));
     }
 
     @Test

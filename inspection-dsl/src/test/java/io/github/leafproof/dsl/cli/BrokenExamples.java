@@ -1,0 +1,171 @@
+package io.github.leafproof.dsl.cli;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.leafproof.dsl.diagnostic.DiagnosticPrinter;
+import io.github.leafproof.dsl.diagnostic.Lesson;
+import io.github.leafproof.dsl.parse.Unreadable;
+import io.github.leafproof.inspection.record.ReportFile;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * The examples of the lessons, broken for real: files are changed on a copy of the bench, commands are run, and what is
+ * said comes from the program.
+ */
+record BrokenExamples(Path here) {
+
+    private static final Pattern REPEATED = Pattern.compile("\u27EA([^\u27EB]*)\u27EB\u00D7([0-9]+)");
+    private static final int TOO_LARGE = 17 << 20;
+
+    /** An example with its abbreviations written out. */
+    static String inFull(String example) {
+        return REPEATED.matcher(example).replaceAll(repeated -> {
+            int times = Integer.parseInt(repeated.group(2));
+            String text = IntStream.rangeClosed(1, times)
+                    .mapToObj(i -> repeated.group(1)
+                            .replace("##", String.valueOf(i + 1))
+                            .replace("#", String.valueOf(i)))
+                    .collect(Collectors.joining());
+            return Matcher.quoteReplacement(text);
+        });
+    }
+
+    /** The text after a change: lines with {@code -} go, lines with {@code +} come, those with blanks are passed. */
+    static String changed(String text, List<String> changes) {
+        List<String> lines = text.lines().toList();
+        List<String> result = new ArrayList<>();
+        int at = 0;
+        for (String change : changes) {
+            String line = change.substring(Math.min(2, change.length()));
+            if (change.startsWith("+")) {
+                result.add(line);
+                continue;
+            }
+            while (at < lines.size() && !lines.get(at).strip().equals(line.strip())) {
+                result.add(lines.get(at++));
+            }
+            assertThat(at).as("the line is there: " + line).isLessThan(lines.size());
+            if (!change.startsWith("-")) {
+                result.add(lines.get(at));
+            }
+            at++;
+        }
+        result.addAll(lines.subList(at, lines.size()));
+        return String.join("\n", result) + "\n";
+    }
+
+    /** What is said when a file of the bench is changed, of this mistake alone. */
+    String change(Lesson lesson) throws IOException {
+        Path file = here.resolve(lesson.setting().file());
+        String good = Files.readString(file);
+        Files.writeString(file, changed(good, lesson.example().lines().toList()));
+        String said = inspect();
+        Files.writeString(file, good);
+        return only(lesson.code(), said);
+    }
+
+    private String inspect(String... more) {
+        List<String> arguments = new ArrayList<>(
+                List.of("inspect", path("first_look.inspection"), "--sheet", path("sheets/0411-clean.json")));
+        arguments.addAll(List.of(more));
+        return Terminal.run(arguments.toArray(String[]::new)).err();
+    }
+
+    private String path(String name) {
+        return here.resolve(name).toString();
+    }
+
+    /** The problems with this code, each with its help. */
+    private String only(String code, String said) {
+        StringBuilder kept = new StringBuilder();
+        boolean keep = false;
+        for (String line : said.replace(here + "/", "").lines().toList()) {
+            keep = line.startsWith("   ") ? keep : line.contains(" " + code + ": ");
+            kept.append(keep ? line + "\n" : "");
+        }
+        return kept.toString();
+    }
+
+    /** What is said in a situation that the lesson tells in words. */
+    String situation(Lesson lesson) throws IOException {
+        return switch (lesson.code()) {
+            case "LP101" -> vet("frist_look.inspection");
+            case "LP102" -> {
+                Files.createDirectories(here.resolve("procedures"));
+                yield vet("procedures");
+            }
+            case "LP103" -> DiagnosticPrinter.print(List.of(Unreadable.file("first_look.inspection")), false);
+            case "LP104" -> vet("latin.inspection", "// gr\u00FCn\n".getBytes(ISO_8859_1));
+            case "LP105" -> vet("empty.inspection", new byte[0]);
+            case "LP701" -> vet("film.inspection", new byte[TOO_LARGE]);
+            case "LP604" -> card(lesson, new byte[TOO_LARGE]);
+            case "LP605" -> card(lesson, new byte[0]);
+            case "LP606" -> card(lesson, "{\n  \"model\": \"Fl\u00F6te 15\",\n".getBytes(ISO_8859_1));
+            case "LP608" -> card(lesson, "[".repeat(10_000).getBytes(UTF_8));
+            case "LP609" -> card(lesson, keys(600).getBytes(UTF_8));
+            case "LP610" -> only(lesson.code(), inspect("--json", path("cards")));
+            case "LP645" -> tray(lesson);
+            case "LP661" -> report();
+            default -> throw new IllegalArgumentException("nobody has made this situation: " + lesson.code());
+        };
+    }
+
+    private String vet(String name, byte[] bytes) throws IOException {
+        Files.write(here.resolve(name), bytes);
+        return vet(name);
+    }
+
+    private String vet(String name) {
+        return Terminal.run("vet", path(name))
+                .err()
+                .replace(here + "/", "")
+                .lines()
+                .filter(line -> !line.contains("leafproof why"))
+                .collect(Collectors.joining("\n", "", "\n"));
+    }
+
+    private String card(Lesson lesson, byte[] bytes) throws IOException {
+        Path card = here.resolve("cards/quillan-15.json");
+        byte[] good = Files.readAllBytes(card);
+        Files.write(card, bytes);
+        String said = only(lesson.code(), inspect());
+        Files.write(card, good);
+        return said;
+    }
+
+    private static String keys(int count) {
+        return IntStream.range(0, count)
+                .mapToObj(i -> "\n  \"key" + i + "\": 1")
+                .collect(Collectors.joining(",", "{", "\n}\n"));
+    }
+
+    private String tray(Lesson lesson) throws IOException {
+        Path tray = here.resolve("trays/bench-one.json");
+        String good = Files.readString(tray);
+        String more = IntStream.rangeClosed(200, 294)
+                .mapToObj(i -> "{ \"marked\": \"0." + i + " mm\" }, ")
+                .collect(Collectors.joining());
+        Files.writeString(tray, good.replaceFirst("\"leaves\": \\[", "\"leaves\": [ " + more));
+        String said = only(lesson.code(), inspect());
+        Files.writeString(tray, good);
+        return said;
+    }
+
+    private static String report() {
+        byte[] text = "{\n  \"format\": \"leafproof-report/9\"\n}\n".getBytes(UTF_8);
+        return ReportFile.parse("report.json", text).problems().stream()
+                .filter(problem -> problem.code().equals("LP661"))
+                .map(problem -> problem + "\n")
+                .collect(Collectors.joining());
+    }
+}
