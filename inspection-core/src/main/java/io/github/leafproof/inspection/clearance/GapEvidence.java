@@ -156,7 +156,7 @@ public record GapEvidence(List<FeelTrial> trials) {
             return lower.plus(upper)
                     .scaledBy(0.5)
                     .withIndependent(
-                            halfWidth / Math.sqrt(3), Source.stated("place of " + gap + " between the leaves"));
+                            halfWidth / Math.sqrt(3), Source.withinLimits("place of " + gap + " between the leaves"));
         });
     }
 

@@ -2,10 +2,10 @@ package io.github.leafproof.inspection.gauge;
 
 import static java.util.Comparator.comparingDouble;
 
-import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.Source;
+import io.github.leafproof.inspection.quantity.Uncertainty;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -51,7 +51,7 @@ public record LeafStack(List<Leaf> leaves, Quantity film) implements Feeler {
         for (Leaf leaf : leaves.subList(1, leaves.size())) {
             together = together.plus(leaf.thickness());
         }
-        return film.base() == 0 ? together : together.plus(films());
+        return film.base() == 0 ? together : withFilms(together);
     }
 
     @Override
@@ -59,14 +59,14 @@ public record LeafStack(List<Leaf> leaves, Quantity film) implements Feeler {
         return new LeafStack(leaves.stream().map(Leaf::asIfMeasured).collect(Collectors.toUnmodifiableList()), film);
     }
 
-    private Estimate films() {
-        int faces = leaves.size() - 1;
-        double uncertainty = Math.sqrt(faces) * film.base() / Math.sqrt(3);
-        return Estimate.of(
-                faces * film.base(),
-                Dimension.LENGTH,
-                uncertainty,
-                Source.stated("film in " + leaves.get(0).set() + " " + label()));
+    private Estimate withFilms(Estimate bare) {
+        Estimate thick = bare;
+        for (int face = 1; face < leaves.size(); face++) {
+            Source source =
+                    Source.withinLimits("film " + face + " in " + leaves.get(0).set() + " " + label());
+            thick = thick.plus(Estimate.of(film, Uncertainty.limits(film), source));
+        }
+        return thick;
     }
 
     private static boolean isSame(Leaf one, Leaf other) {

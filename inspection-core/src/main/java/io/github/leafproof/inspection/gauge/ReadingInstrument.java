@@ -67,7 +67,8 @@ public record ReadingInstrument(
         return resolution == null
                 ? reading
                 : reading.withIndependent(
-                        Uncertainty.ofResolution(resolution), Source.stated(name + ", last digit of " + readingName));
+                        Uncertainty.ofResolution(resolution),
+                        Source.withinLimits(name + ", last digit of " + readingName));
     }
 
     private static void requireStepOf(Dimension of, Quantity resolution, String name) {

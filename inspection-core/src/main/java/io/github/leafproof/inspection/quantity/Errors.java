@@ -26,7 +26,8 @@ final class Errors {
         this.amounts = amounts;
     }
 
-    private record Key(Source source, int component) implements Comparable<Key> {
+    /** One component of one source. */
+    record Key(Source source, int component) implements Comparable<Key> {
         private static final Comparator<Key> ORDER =
                 Comparator.comparing(Key::source).thenComparingInt(Key::component);
 
@@ -111,6 +112,15 @@ final class Errors {
             j += order >= 0 ? 1 : 0;
         }
         return sum;
+    }
+
+    /** How far the value is off when every source errs as the trial says. */
+    double drawn(MonteCarlo.Trial trial) {
+        double off = 0;
+        for (int i = 0; i < keys.length; i++) {
+            off += amounts[i] * trial.error(keys[i]);
+        }
+        return off;
     }
 
     Map<Source, Double> bySource() {

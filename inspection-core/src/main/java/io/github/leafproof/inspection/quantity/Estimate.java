@@ -46,7 +46,7 @@ public final class Estimate {
     }
 
     /**
-     * An amount with a stated uncertainty.
+     * An amount with a stated uncertainty, whose statement also says which law the source follows.
      *
      * @throws QuantityException when the uncertainty is not an amount of the same kind
      */
@@ -58,7 +58,8 @@ public final class Estimate {
                             + value.dimension().phrase(),
                     "give the uncertainty as " + of.phrase());
         }
-        return of(value.base(), value.dimension(), uncertainty.standard(), source);
+        Source shaped = source.shaped(uncertainty.shape());
+        return of(value.base(), value.dimension(), uncertainty.standard(), shaped);
     }
 
     /** An amount with standard uncertainty {@code u}, both in coherent SI units. */
@@ -251,6 +252,11 @@ public final class Estimate {
     public double correlationWith(Estimate other) {
         double together = standardUncertainty() * other.standardUncertainty();
         return together == 0 ? 0 : Math.max(-1, Math.min(1, errors.covarianceWith(other.errors) / together));
+    }
+
+    /** The value in one trial, in which every source errs as the trial says. */
+    double drawn(MonteCarlo.Trial trial) {
+        return value + errors.drawn(trial);
     }
 
     /** What each source adds to the uncertainty, the largest first; a source without effect is left out. */

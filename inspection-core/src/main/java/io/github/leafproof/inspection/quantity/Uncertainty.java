@@ -49,6 +49,11 @@ public sealed interface Uncertainty {
     /** What the uncertainty is an amount of; temperature difference for a thermometer's. */
     Dimension dimension();
 
+    /** The law of errors that this way of stating it stands for (JCGM 101 clause 6.4, from memory). */
+    default Source.Shape shape() {
+        return Source.Shape.NORMAL;
+    }
+
     /** The statement in words, with the standard uncertainty that follows from it. */
     String words();
 
@@ -66,6 +71,11 @@ public sealed interface Uncertainty {
         @Override
         public Dimension dimension() {
             return halfWidth.dimension();
+        }
+
+        @Override
+        public Source.Shape shape() {
+            return Source.Shape.RECTANGULAR;
         }
 
         @Override
