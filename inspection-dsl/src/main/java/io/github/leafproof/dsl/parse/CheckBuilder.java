@@ -10,10 +10,7 @@ import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.dsl.syntax.Target;
 import io.github.leafproof.dsl.syntax.Text;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 
 /** One check: its title, how grave it is, and its clauses in any order. */
@@ -21,7 +18,7 @@ final class CheckBuilder extends InspectionParserBaseVisitor<Span> {
 
     private final SmallThings things;
     private final ExpressionBuilder expressions;
-    private final Map<String, Span> said = new HashMap<>();
+    private final SaidOnce once;
 
     private @Nullable Name severity;
     private boolean gate;
@@ -35,6 +32,7 @@ final class CheckBuilder extends InspectionParserBaseVisitor<Span> {
     CheckBuilder(SmallThings things, ExpressionBuilder expressions) {
         this.things = things;
         this.expressions = expressions;
+        this.once = new SaidOnce(things);
     }
 
     Declaration.Check check(InspectionParser.CheckContext context) {
@@ -55,7 +53,7 @@ final class CheckBuilder extends InspectionParserBaseVisitor<Span> {
     private void readHeaderWord(InspectionParser.NameContext context) {
         Name word = things.name(context);
         if (word.text().equals("gate")) {
-            once(context.getStart());
+            once.begins(context.getStart());
             gate = true;
         } else if (severity == null) {
             severity = word;
@@ -72,7 +70,7 @@ final class CheckBuilder extends InspectionParserBaseVisitor<Span> {
 
     @Override
     public Span visitCheckWhen(InspectionParser.CheckWhenContext context) {
-        once(context.getStart());
+        once.begins(context.getStart());
         when = expressions.expression(context.expression());
         return span(context);
     }
@@ -85,7 +83,7 @@ final class CheckBuilder extends InspectionParserBaseVisitor<Span> {
 
     @Override
     public Span visitCheckConfidence(InspectionParser.CheckConfidenceContext context) {
-        once(context.getStart());
+        once.begins(context.getStart());
         confidence = things.confidence(context.amount());
         return span(context);
     }
@@ -101,13 +99,5 @@ final class CheckBuilder extends InspectionParserBaseVisitor<Span> {
     public Span visitBecause(InspectionParser.BecauseContext context) {
         because.add(things.text(context.text()));
         return span(context);
-    }
-
-    private void once(Token word) {
-        Span span = Words.span(word);
-        Span before = said.putIfAbsent(word.getText(), span);
-        if (before != null) {
-            things.report(ClauseDiagnostics.saidTwice(span, word.getText(), before));
-        }
     }
 }

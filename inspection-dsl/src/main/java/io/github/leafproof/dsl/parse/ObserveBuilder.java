@@ -10,10 +10,7 @@ import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.dsl.syntax.Text;
 import io.github.leafproof.dsl.syntax.TypeWords;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 
 /** One observation: its clauses come in any order. */
@@ -21,7 +18,7 @@ final class ObserveBuilder extends InspectionParserBaseVisitor<Span> {
 
     private final SmallThings things;
     private final ExpressionBuilder expressions;
-    private final Map<String, Span> said = new HashMap<>();
+    private final SaidOnce once;
 
     private @Nullable Name gauge;
     private final List<Declaration.State> states = new ArrayList<>();
@@ -34,6 +31,7 @@ final class ObserveBuilder extends InspectionParserBaseVisitor<Span> {
     ObserveBuilder(SmallThings things, ExpressionBuilder expressions) {
         this.things = things;
         this.expressions = expressions;
+        this.once = new SaidOnce(things);
     }
 
     Declaration.Observe observe(InspectionParser.ObserveContext context, TypeWords type) {
@@ -56,7 +54,7 @@ final class ObserveBuilder extends InspectionParserBaseVisitor<Span> {
 
     @Override
     public Span visitWithGauge(InspectionParser.WithGaugeContext context) {
-        once(context.getStart());
+        once.begins(context.getStart());
         gauge = things.name(context.name());
         return span(context);
     }
@@ -72,7 +70,7 @@ final class ObserveBuilder extends InspectionParserBaseVisitor<Span> {
 
     @Override
     public Span visitAsk(InspectionParser.AskContext context) {
-        once(context.getStart());
+        once.begins(context.getStart());
         ask = things.text(context.text());
         return span(context);
     }
@@ -91,23 +89,15 @@ final class ObserveBuilder extends InspectionParserBaseVisitor<Span> {
 
     @Override
     public Span visitOptional(InspectionParser.OptionalContext context) {
-        once(context.getStart());
+        once.begins(context.getStart());
         optional = true;
         return span(context);
     }
 
     @Override
     public Span visitObserveWhen(InspectionParser.ObserveWhenContext context) {
-        once(context.getStart());
+        once.begins(context.getStart());
         when = expressions.expression(context.expression());
         return span(context);
-    }
-
-    private void once(Token word) {
-        Span span = Words.span(word);
-        Span before = said.putIfAbsent(word.getText(), span);
-        if (before != null) {
-            things.report(ClauseDiagnostics.saidTwice(span, word.getText(), before));
-        }
     }
 }
