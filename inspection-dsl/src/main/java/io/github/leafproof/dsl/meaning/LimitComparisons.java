@@ -7,7 +7,7 @@ import io.github.leafproof.dsl.formula.Frame;
 import io.github.leafproof.dsl.formula.InUnit;
 import io.github.leafproof.dsl.formula.LimitsHeld;
 import io.github.leafproof.dsl.formula.LimitsHeld.Wording;
-import io.github.leafproof.dsl.formula.Matches;
+import io.github.leafproof.dsl.formula.SameNumber;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
@@ -81,24 +81,14 @@ final class LimitComparisons {
         };
     }
 
-    /** Only what is counted can be equal; a measured value never is, to the last digit. */
+    /** Only what is counted or stated can be equal; a measured value never is, to the last digit. */
     private @Nullable Formula equal(Expression.Compared compared, Typed left, Formula limit) {
         if (!(left.type() instanceof Type.Count) && !left.type().equals(Type.number())) {
             problems.add(
                     TypeDiagnostics.measuredEqual(compared.span(), left.type().words()));
             return null;
         }
-        boolean is = compared.relation() == Relation.IS;
-        return new Matches(
-                left.formula(),
-                limit,
-                compared.relation().words(),
-                (a, b) -> number(a) == number(b) == is,
-                (a, b) -> "");
-    }
-
-    private static double number(Value value) {
-        return ((Value.Amount) value).estimate().value();
+        return new SameNumber(left.formula(), limit, compared.relation() == Relation.IS);
     }
 
     @Nullable

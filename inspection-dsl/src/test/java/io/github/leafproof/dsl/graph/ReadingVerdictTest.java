@@ -131,6 +131,33 @@ class ReadingVerdictTest {
     }
 
     @Test
+    void whether_a_measured_ratio_is_exactly_two_nobody_can_tell() {
+        Workshop ratio = depth("""
+                observe turns : count ask "Turns of the crank"
+                let twice = step / 1 mm
+                check is_two "Is two" major { require twice is 2 }
+                check is_not_two "Is not two" major { require twice is not 2 }
+                check none "None" major { require turns is 0 }
+                check some "Some" major { require turns is not 0 }
+                check third "A third" major { require turns / 3 is 1 }
+                """).observe("step", "\"2.00 mm\"").observe("turns", "3");
+
+        assertThat(ratio.outcome("is_two")).isEqualTo(OPEN);
+        assertThat(ratio.outcome("is_not_two")).isEqualTo(OPEN);
+        assertThat(ratio.conformity("is_two").low()).isZero();
+        assertThat(ratio.conformity("is_two").high()).isEqualTo(1);
+        assertThat(ratio.check("is_two").evidence().get(0))
+                .isEqualTo("twice is 2.000 (u 0.010): of a measured number nobody can tell whether it is exactly 2");
+        assertThat(ratio.check("is_not_two").requirement()).isEqualTo("twice is not 2");
+        assertThat(ratio.outcome("none")).isEqualTo(FAILS);
+        assertThat(ratio.outcome("some")).isEqualTo(PASSES);
+        assertThat(ratio.outcome("third")).isEqualTo(PASSES);
+        assertThat(depth("check is_two \"Is two\" major { require step / 1 mm is 2 }")
+                        .outcome("is_two"))
+                .isEqualTo(UNTESTED);
+    }
+
+    @Test
     void against_a_limit_read_with_the_same_gauge_only_the_difference_counts() {
         Workshop same = Workshop.of("""
                 gauge infrared : reading of temperature
