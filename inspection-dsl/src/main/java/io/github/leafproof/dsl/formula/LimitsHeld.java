@@ -1,6 +1,5 @@
 package io.github.leafproof.dsl.formula;
 
-import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.verdict.Conformity;
 import io.github.leafproof.inspection.verdict.DecisionRule;
@@ -158,10 +157,6 @@ public record LimitsHeld(
 
         boolean isUpsideDown() {
             return lower != null && upper != null && lower.value() > upper.value();
-        }
-
-        Dimension dimension() {
-            return lower != null ? lower.dimension() : upper != null ? upper.dimension() : Dimension.RATIO;
         }
     }
 
