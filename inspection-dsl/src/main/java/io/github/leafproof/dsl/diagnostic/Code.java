@@ -118,6 +118,7 @@ public enum Code {
     LP422("Whether the procedure applies depends on more than the engine"),
     LP423("A tolerated limit lies inside the limit"),
     LP431("Something is declared and never used"),
+    LP432("An observation is asked only once it is known"),
 
     // 5xx: rehearsals
     LP501("Two rehearsals have one title"),

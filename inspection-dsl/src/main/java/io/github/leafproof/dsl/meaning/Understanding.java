@@ -52,6 +52,7 @@ public final class Understanding {
                 outline.decide == null ? DecisionRule.guarded(0.95) : confidences.rule(outline.decide.confidence());
         List<Node.Observation> observed = observations.understand();
         names.deriveAll();
+        AskingCircle.look(problems, outline, observed, names.derived());
         Checks checks = new Checks(problems, outline, names, confidences, rule);
         List<Node.Check> judged = checks.understand();
         Formula applies = applies();

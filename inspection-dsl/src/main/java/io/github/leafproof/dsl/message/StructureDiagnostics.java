@@ -46,6 +46,15 @@ public final class StructureDiagnostics {
                 .help("take one after away, or none of these checks can ever be judged");
     }
 
+    public static Diagnostic askingCircle(Span span, List<String> path) {
+        return Diagnostic.error(
+                        Code.LP432,
+                        span,
+                        path.get(0) + " is asked only when " + path.get(0) + " is known: " + arrows(path))
+                .labelled("nobody can answer this before it is asked")
+                .help("let its when rest on something that is entered before, or take one of these steps out");
+    }
+
     public static Diagnostic nothingRequired(Span span, String name) {
         return Diagnostic.error(Code.LP407, span, name + " requires nothing").help("say what must hold: require …");
     }
