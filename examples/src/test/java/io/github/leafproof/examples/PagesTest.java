@@ -18,9 +18,19 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the pages show is what the program does. */
 class PagesTest {
+    /** The kinds of blocks that are compiled, or tried, as procedures. */
+    private static final List<String> PROCEDURES =
+            List.of("inspection", "inspection-fragment", "inspection-part", "inspection-slip");
+
+    private static final Pattern LOOKS_LIKE_A_PROCEDURE = Pattern.compile(
+            "^\\s*(procedure \\w+ \"|(gauge|observe|card) [\\w\\[\\]]+ *:|check [\\w\\[\\]]+ .*\\{|let [\\w\\[\\]]+ *="
+                    + "|define \\w+\\(|(rehearse|stage) \"|setup \\w+ starts )",
+            Pattern.MULTILINE);
+
     static Stream<Path> pages() {
         return Project.pages().stream();
     }
@@ -40,6 +50,55 @@ class PagesTest {
         List<Diagnostic> diagnostics =
                 Procedure.compile(SourceText.of(page.toString(), text)).diagnostics();
         assertThat(DiagnosticPrinter.print(diagnostics, false)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void nothing_that_looks_like_a_procedure_stands_on_a_page_unmarked(Path page) {
+        String text = Project.text(page);
+        Stream<String> unmarked = Project.fences(text).stream()
+                .filter(fence -> PROCEDURES.stream().noneMatch(fence::is))
+                .map(Project.Fence::content);
+        Stream<String> indented = Project.outsideFences(text).lines().filter(line -> line.startsWith("    "));
+
+        assertThat(Stream.concat(unmarked, indented)
+                        .filter(block -> LOOKS_LIKE_A_PROCEDURE.matcher(block).find()))
+                .as("mark it as one of " + PROCEDURES)
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "procedure lash \"Lash\" revision 1",
+                "gauge leaves : leaf set",
+                "  observe lash[valve] : gap with leaves",
+                "check cold \"Cold\" {",
+                "rehearse \"a case\" {"
+            })
+    void a_line_of_a_procedure_looks_like_one(String line) {
+        assertThat(LOOKS_LIKE_A_PROCEDURE.matcher("And so:\n" + line).find()).isTrue();
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void parts_and_slips_of_procedures_stand_where_they_are_tried(Path page) {
+        boolean isTutorial = page.endsWith("tutorial.md");
+        for (Project.Fence fence : Project.fences(Project.text(page))) {
+            if (fence.is("inspection-part") || fence.is("inspection-slip")) {
+                assertThat(isTutorial).as(fence.content()).isTrue();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void what_the_program_prints_is_shown_where_a_test_runs_it(Path page) {
+        // The README's by ReadmeTest, the tutorial's by TutorialTest of inspection-dsl.
+        if (!page.endsWith("tutorial.md") && !page.equals(Project.ROOT.resolve("README.md"))) {
+            assertThat(Project.fences(Project.text(page), "text"))
+                    .noneMatch(block -> block.contains("error LP") || block.contains("Release: "));
+        }
     }
 
     @Test

@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -23,6 +22,9 @@ final class Project {
 
     /** What a build, a version control system or an editor writes is none of the project's text. */
     private static final Set<String> NOT_OURS = Set.of("target", ".git", ".idea", ".vscode", ".settings");
+
+    private static final Pattern FENCE =
+            Pattern.compile("^```([^\n]*)\n(.*?)^```$", Pattern.DOTALL | Pattern.MULTILINE);
 
     private Project() {}
 
@@ -76,11 +78,31 @@ final class Project {
 
     /** What stands between three back-ticks with this word behind them, in the order of the page. */
     static List<String> fences(String page, String word) {
-        return Pattern.compile("^```" + Pattern.quote(word) + "\n(.*?)^```$", Pattern.DOTALL | Pattern.MULTILINE)
-                .matcher(page)
-                .results()
-                .map(MatchResult::group)
-                .map(fence -> fence.substring(fence.indexOf('\n') + 1, fence.lastIndexOf("```")))
+        return fences(page).stream()
+                .filter(fence -> fence.is(word))
+                .map(Fence::content)
                 .toList();
+    }
+
+    /** A block of a page: what stands behind its back-ticks, and what between them. */
+    record Fence(String info, String content) {
+
+        /** Whether it is of this kind; behind the kind may stand the name of a file. */
+        boolean is(String kind) {
+            return info.equals(kind) || info.startsWith(kind + " ") && info.endsWith(".inspection");
+        }
+    }
+
+    /** All blocks of a page in its order. */
+    static List<Fence> fences(String page) {
+        return FENCE.matcher(page)
+                .results()
+                .map(fence -> new Fence(fence.group(1), fence.group(2)))
+                .toList();
+    }
+
+    /** A page without its blocks. */
+    static String outsideFences(String page) {
+        return FENCE.matcher(page).replaceAll("");
     }
 }
