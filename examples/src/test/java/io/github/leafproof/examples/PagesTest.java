@@ -6,6 +6,11 @@ import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.diagnostic.DiagnosticPrinter;
 import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.inspection.engine.EngineCard;
+import io.github.leafproof.inspection.record.CardFile;
+import io.github.leafproof.inspection.record.Document;
+import io.github.leafproof.inspection.record.Read;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,6 +36,13 @@ class PagesTest {
                     + "|define \\w+\\(|(rehearse|stage) \"|setup \\w+ starts )",
             Pattern.MULTILINE);
 
+    /** Made from the lessons of the mistakes, whose examples LessonsTest of inspection-dsl compiles. */
+    private static final Path MISTAKES = Project.ROOT.resolve("docs/diagnostics.md");
+
+    static Stream<Path> pagesByHand() {
+        return pages().filter(page -> !page.equals(MISTAKES));
+    }
+
     static Stream<Path> pages() {
         return Project.pages().stream();
     }
@@ -53,7 +65,7 @@ class PagesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("pages")
+    @MethodSource("pagesByHand")
     void nothing_that_looks_like_a_procedure_stands_on_a_page_unmarked(Path page) {
         String text = Project.text(page);
         Stream<String> unmarked = Project.fences(text).stream()
@@ -92,10 +104,11 @@ class PagesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("pages")
+    @MethodSource("pagesByHand")
     void what_the_program_prints_is_shown_where_a_test_runs_it(Path page) {
-        // The README's by ReadmeTest, the tutorial's by TutorialTest of inspection-dsl.
-        if (!page.endsWith("tutorial.md") && !page.equals(Project.ROOT.resolve("README.md"))) {
+        // The README's by ReadmeTest, the tutorial's by TutorialTest of inspection-dsl, the formats' below.
+        Set<String> run = Set.of("README.md", "tutorial.md", "formats.md");
+        if (!run.contains(page.getFileName().toString())) {
             assertThat(Project.fences(Project.text(page), "text"))
                     .noneMatch(block -> block.contains("error LP") || block.contains("Release: "));
         }
@@ -123,6 +136,16 @@ class PagesTest {
 
         assertThat(Project.text(Project.ROOT.resolve("docs/language.md")))
                 .contains(told.lines().map(line -> "    " + line + "\n").collect(Collectors.joining()));
+    }
+
+    @Test
+    void the_mistake_in_a_file_that_the_page_on_formats_shows_is_told_so() {
+        String card = "{\n  \"model\": \"Quillan Q15-4\",\n  \"maker\": \"Quillan\",\n  \"lash_min\": \"thin\"\n}\n";
+
+        Read<Document<EngineCard>> read = CardFile.parse("cards/mine.json", card.getBytes(StandardCharsets.UTF_8));
+
+        assertThat(Project.fences(Project.text(Project.ROOT.resolve("docs/formats.md")), "text"))
+                .containsExactly(read.problems().get(0) + "\n");
     }
 
     @ParameterizedTest

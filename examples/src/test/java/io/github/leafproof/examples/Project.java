@@ -89,7 +89,7 @@ final class Project {
 
         /** Whether it is of this kind; behind the kind may stand the name of a file. */
         boolean is(String kind) {
-            return info.equals(kind) || info.startsWith(kind + " ") && info.endsWith(".inspection");
+            return info.equals(kind) || (info.startsWith(kind + " ") && info.endsWith(".inspection"));
         }
     }
 

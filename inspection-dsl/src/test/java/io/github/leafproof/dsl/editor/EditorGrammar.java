@@ -26,7 +26,7 @@ public final class EditorGrammar {
         Map<String, String> macros = new LinkedHashMap<>();
         words.forEach((name, list) -> macros.put(name, list.stream().sorted().collect(joining("|"))));
         StringBuilder json = new StringBuilder();
-        for (String line : text(TEMPLATE).split("\n")) {
+        for (String line : text(TEMPLATE).lines().toList()) {
             String expanded = expand(line, macros);
             if (line.startsWith("@")) {
                 int equals = expanded.indexOf(" = ");

@@ -25,8 +25,8 @@ import org.joni.Syntax;
  */
 public final class TextMate {
 
-    private static final Set<String> KNOWN = Set.of(
-            "name", "match", "captures", "begin", "beginCaptures", "end", "endCaptures", "patterns", "include");
+    private static final Set<String> KNOWN =
+            Set.of("name", "match", "captures", "begin", "beginCaptures", "end", "endCaptures", "patterns", "include");
 
     private final Map<?, ?> grammar;
     private final Map<String, Regex> compiled = new HashMap<>();
@@ -39,7 +39,7 @@ public final class TextMate {
     /** For every character the scope that stands innermost there; the grammar's own where nothing matches. */
     public String[] scopes(String text) {
         String[] scopes = new String[text.length()];
-        Arrays.fill(scopes, grammar.get("scopeName"));
+        Arrays.fill(scopes, (String) grammar.get("scopeName"));
         Deque<Map<?, ?>> open = new ArrayDeque<>();
         int start = 0;
         while (start < text.length()) {

@@ -87,9 +87,12 @@ class EditorGrammarTest {
     /** All procedures of the project that are written as they should be, whatever they mean. */
     static Stream<SourceText> procedures() throws IOException {
         List<SourceText> texts = new ArrayList<>();
-        for (Path folder : List.of(Path.of("src", "test", "resources"), Path.of("..", "examples"), Path.of("..", "docs"))) {
+        for (Path folder :
+                List.of(Path.of("src", "test", "resources"), Path.of("..", "examples"), Path.of("..", "docs"))) {
             try (Stream<Path> files = Files.walk(folder)) {
-                files.filter(file -> !file.toString().contains("target")).sorted().forEach(file -> gather(file, texts));
+                files.filter(file -> !file.toString().contains("target"))
+                        .sorted()
+                        .forEach(file -> gather(file, texts));
             }
         }
         gather(Path.of("..", "README.md"), texts);
@@ -119,7 +122,8 @@ class EditorGrammarTest {
                             ? NAMES.stream().anyMatch(scope::startsWith)
                             : scope.startsWith(kind.scope()));
             if (!right) {
-                wrong.add(procedure.at(kind.start()).line() + ": " + procedure.text().substring(kind.start(), kind.end())
+                wrong.add(procedure.at(kind.start()).line() + ": "
+                        + procedure.text().substring(kind.start(), kind.end())
                         + " is " + kind.scope() + ", coloured "
                         + Set.copyOf(Arrays.asList(scopes).subList(kind.start(), kind.end())));
             }
@@ -137,7 +141,9 @@ class EditorGrammarTest {
     }
 
     @ParameterizedTest
-    @CsvSource(quoteCharacter = '|', value = {"a == b, ==", "a && b, &&", "x 3; y, ;", "# a remark, #", "/* a remark */, /*"})
+    @CsvSource(
+            quoteCharacter = '|',
+            value = {"a == b, ==", "a && b, &&", "x 3; y, ;", "# a remark, #", "/* a remark */, /*"})
     void what_other_languages_write_is_marked_as_wrong_at_once(String text, String sign) {
         assertThat(EDITOR.scopes(text)[text.indexOf(sign)]).startsWith("invalid.illegal.");
     }

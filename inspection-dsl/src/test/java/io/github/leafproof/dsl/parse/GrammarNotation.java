@@ -34,7 +34,10 @@ final class GrammarNotation {
         for (MatchResult part : (Iterable<MatchResult>)
                 PARTS.matcher(grammar.substring(grammar.indexOf("// ---"))).results()::iterator) {
             if (part.group(2) != null) {
-                written.append(written.isEmpty() ? "" : "\n").append("/* ").append(part.group(2)).append(" */\n");
+                written.append(written.isEmpty() ? "" : "\n")
+                        .append("/* ")
+                        .append(part.group(2))
+                        .append(" */\n");
             } else if (part.group(3) == null) {
                 String sign = sign(part, spellings);
                 if (sign.equals(";")) {
@@ -97,7 +100,8 @@ final class GrammarNotation {
             } else {
                 boolean glued = alternative.isEmpty()
                         || Set.of("?", "*", "+", ")").contains(part)
-                        || alternative.charAt(alternative.length() - 1) == '(' && !alternative.toString().endsWith("'(");
+                        || (alternative.charAt(alternative.length() - 1) == '('
+                                && !alternative.toString().endsWith("'("));
                 alternative.append(glued ? "" : " ").append(part);
             }
         }
@@ -114,7 +118,7 @@ final class GrammarNotation {
         boolean oneLine = head.length() + String.join(" | ", alternatives).length() <= WIDTH;
         for (int i = 0; i < alternatives.size(); i++) {
             String next = alternatives.get(i);
-            boolean onThisLine = oneLine || areShort && width + next.length() + 3 <= WIDTH;
+            boolean onThisLine = oneLine || (areShort && width + next.length() + 3 <= WIDTH);
             if (i > 0) {
                 lines.append(onThisLine ? " | " : "\n" + indent);
                 width = onThisLine ? width + 3 : indent.length();

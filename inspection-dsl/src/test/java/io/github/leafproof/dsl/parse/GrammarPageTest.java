@@ -30,8 +30,19 @@ class GrammarPageTest {
 
     /** What is read only so that it can be said what is wrong with it, and what is no part of the language's text. */
     private static final Set<String> NOT_SHOWN = Set.of(
-            "EOF", "UNCLOSED_STRING", "CURLY_STRING", "BLANK", "FOREIGN", "FOREIGN_COMMENT", "PLUS_MINUS", "SEMICOLON",
-            "UNKNOWN", "UNIT", "UNIT_SIGN", "STRING", "ARGUMENT_COMMA");
+            "EOF",
+            "UNCLOSED_STRING",
+            "CURLY_STRING",
+            "BLANK",
+            "FOREIGN",
+            "FOREIGN_COMMENT",
+            "PLUS_MINUS",
+            "SEMICOLON",
+            "UNKNOWN",
+            "UNIT",
+            "UNIT_SIGN",
+            "STRING",
+            "ARGUMENT_COMMA");
 
     private static String ebnf() throws IOException {
         String lexer = Files.readString(FOLDER.resolve("InspectionLexer.g4"));
@@ -52,10 +63,8 @@ class GrammarPageTest {
                 STRING ::= '"' (CHARACTER | '\\' ['"\\{}] | '{' hole '}')* '"'
                 CHARACTER ::= [^"\\{}#xA#xD]
                 UNIT ::= UNIT_WORD (('per' | '·' | '/') UNIT_WORD)*
-                """
-                .replace("['\"", "[\"")
-                + GrammarNotation.otherSpellings(lexer).stream()
-                        .collect(Collectors.joining("\n   ", "\n/* ", " */\n"));
+                """.replace("['\"", "[\"")
+                + GrammarNotation.otherSpellings(lexer).stream().collect(Collectors.joining("\n   ", "\n/* ", " */\n"));
     }
 
     @Test
@@ -74,24 +83,34 @@ class GrammarPageTest {
 
     @Test
     void each_rule_that_is_used_is_shown_and_each_that_is_shown_is_used() throws IOException {
-        String ebnf = ebnf().replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("'[^']*'", "").replaceAll("\\[[^]\n]*]", "");
+        String ebnf = ebnf().replaceAll("(?s)/\\*.*?\\*/", "")
+                .replaceAll("'[^']*'", "")
+                .replaceAll("\\[[^]\n]*]", "");
         Set<String> shown = words(ebnf, "(?m)^(\\w+) ::=");
         Set<String> used = words(ebnf, "\\b(\\w+)\\b(?! ::=)");
 
-        assertThat(shown).containsAll(used.stream().filter(word -> !word.equals("UNIT_WORD")).toList());
+        assertThat(shown)
+                .containsAll(
+                        used.stream().filter(word -> !word.equals("UNIT_WORD")).toList());
         // Reading begins with the first; comments stand between any two words.
-        assertThat(used).containsAll(shown.stream()
-                .filter(word -> !List.of("file", "COMMENT").contains(word))
-                .toList());
+        assertThat(used)
+                .containsAll(shown.stream()
+                        .filter(word -> !List.of("file", "COMMENT").contains(word))
+                        .toList());
     }
 
     private static Set<String> words(String text, String pattern) {
-        return Pattern.compile(pattern).matcher(text).results().map((MatchResult m) -> m.group(1)).collect(Collectors.toSet());
+        return Pattern.compile(pattern)
+                .matcher(text)
+                .results()
+                .map((MatchResult m) -> m.group(1))
+                .collect(Collectors.toSet());
     }
 
     @Test
     void each_word_and_sign_of_the_lexer_is_shown_as_it_is_written() throws IOException {
-        Map<String, String> spellings = GrammarNotation.spellings(Files.readString(FOLDER.resolve("InspectionLexer.g4")));
+        Map<String, String> spellings =
+                GrammarNotation.spellings(Files.readString(FOLDER.resolve("InspectionLexer.g4")));
         Set<String> byName = new TreeSet<>(LEXICAL);
         byName.addAll(NOT_SHOWN);
 

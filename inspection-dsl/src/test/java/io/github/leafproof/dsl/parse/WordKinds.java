@@ -88,8 +88,8 @@ final class WordKinds {
             return "support.type.";
         }
         if (Keywords.isName(type)) {
-            boolean isName = parent instanceof InspectionParser.NameContext
-                    || parent instanceof InspectionParser.WordContext;
+            boolean isName =
+                    parent instanceof InspectionParser.NameContext || parent instanceof InspectionParser.WordContext;
             return isName ? NAME : "keyword.";
         }
         return isWord ? reserved(type) : sign(type);
