@@ -4,6 +4,7 @@ import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judge;
+import io.github.leafproof.dsl.layout.Layout;
 import io.github.leafproof.dsl.meaning.Understanding;
 import io.github.leafproof.dsl.meaning.Understood;
 import io.github.leafproof.dsl.parse.Parsed;
@@ -61,6 +62,19 @@ public final class Procedure {
     /** The text it was compiled from. */
     public SourceText source() {
         return source;
+    }
+
+    /**
+     * The text in the one layout of procedures, as docs/language.md describes it: the same words, with the comments in
+     * their places. It compiles to the same checks.
+     */
+    public String tidied() {
+        return Layout.of(source);
+    }
+
+    /** Whether the file that this was read from is in that layout, to the last byte. */
+    public boolean isTidy() {
+        return SourceText.of(source.name(), tidied()).sha256().equals(source.sha256());
     }
 
     /** The checks as data. */

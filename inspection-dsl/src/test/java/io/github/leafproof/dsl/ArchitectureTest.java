@@ -31,6 +31,8 @@ class ArchitectureTest {
             .definedBy(HERE + "syntax")
             .layer("parse")
             .definedBy(HERE + "parse")
+            .layer("layout")
+            .definedBy(HERE + "layout")
             .layer("message")
             .definedBy(HERE + "message")
             .layer("formula")
@@ -55,6 +57,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("source")
             .whereLayer("parse")
             .mayOnlyAccessLayers("source", "diagnostic", "syntax")
+            .whereLayer("layout")
+            .mayOnlyAccessLayers("source", "parse")
             .whereLayer("message")
             .mayOnlyAccessLayers("source", "diagnostic", "syntax")
             .whereLayer("formula")
@@ -67,7 +71,16 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("formula", "graph")
             .whereLayer("front door")
             .mayOnlyAccessLayers(
-                    "source", "diagnostic", "syntax", "parse", "message", "formula", "graph", "meaning", "report")
+                    "source",
+                    "diagnostic",
+                    "syntax",
+                    "parse",
+                    "layout",
+                    "message",
+                    "formula",
+                    "graph",
+                    "meaning",
+                    "report")
             .whereLayer("rehearsal")
             .mayOnlyAccessLayers("front door", "source", "syntax", "formula", "graph", "report")
             .whereLayer("cli")

@@ -10,6 +10,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -45,6 +46,7 @@ final class AtomicFile {
         Path temporary = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".tmp");
         try {
             writeToDisk(temporary, bytes);
+            keepPermissions(target, temporary);
             move(temporary, target);
         } finally {
             Files.deleteIfExists(temporary);
@@ -59,6 +61,14 @@ final class AtomicFile {
                 channel.write(left);
             }
             channel.force(true);
+        }
+    }
+
+    /** Whoever could read and write the old file can do so with the new one. */
+    private static void keepPermissions(Path target, Path temporary) throws IOException {
+        @Nullable PosixFileAttributeView view = Files.getFileAttributeView(target, PosixFileAttributeView.class);
+        if (view != null && Files.exists(target)) {
+            Files.setPosixFilePermissions(temporary, view.readAttributes().permissions());
         }
     }
 

@@ -22,7 +22,13 @@ import picocli.CommandLine.Spec;
             "Judges four-stroke glow engines by procedures that a shop writes itself.",
             "It defers to the engine's own instructions, local rules and qualified people."
         },
-        subcommands = {InspectCommand.class, VetCommand.class, RehearseCommand.class, WhyCommand.class},
+        subcommands = {
+            InspectCommand.class,
+            VetCommand.class,
+            RehearseCommand.class,
+            TidyCommand.class,
+            WhyCommand.class
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Leafproof.Version.class,
         synopsisSubcommandLabel = "COMMAND",
@@ -31,7 +37,7 @@ import picocli.CommandLine.Spec;
             "Example:",
             "  leafproof inspect first_look.inspection --sheet sheets/0412-trap.json",
             "",
-            "Exit codes: 0 ready or sound, 1 hold, reject or a surprise, 2 bad input, 3 unfinished, 70 a bug of ours."
+            "Exit codes: 0 ready, sound or tidy, 1 hold, reject, a surprise or not tidy, 2 bad input, 3 unfinished, 70 a bug of ours."
         })
 final class Leafproof implements Runnable {
 
@@ -118,6 +124,9 @@ final class Leafproof implements Runnable {
             }
             if (type == WhyCommand.class) {
                 return type.cast(new WhyCommand(console));
+            }
+            if (type == TidyCommand.class) {
+                return type.cast(new TidyCommand(console));
             }
             return CommandLine.defaultFactory().create(type);
         }

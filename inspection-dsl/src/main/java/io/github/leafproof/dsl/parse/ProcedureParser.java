@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl.parse;
 
+import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
@@ -36,6 +37,22 @@ public final class ProcedureParser {
         }
         List<Declaration> declarations = new ProcedureParser(problems).declarations();
         return new Parsed(new ProcedureText(source, declarations), problems.inOrder());
+    }
+
+    /**
+     * The same text as it stands on the page.
+     *
+     * @throws IllegalArgumentException if the text has mistakes of grammar
+     */
+    public static Passage.Group page(SourceText source) {
+        Problems problems = new Problems(source);
+        ProcedureParser reading = new ProcedureParser(problems);
+        Words words = reading.words(0, source.text().length(), DEEPEST);
+        InspectionParser.FileContext file = reading.parser(words, DEEPEST).file();
+        if (problems.inOrder().stream().anyMatch(Diagnostic::isError)) {
+            throw new IllegalArgumentException(source + " has mistakes of grammar");
+        }
+        return new PageBuilder(PageWords.of(source)).file(file);
     }
 
     /** The value and the digits within a text's braces. */

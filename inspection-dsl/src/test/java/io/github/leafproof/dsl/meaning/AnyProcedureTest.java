@@ -15,7 +15,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
 /** Whatever a file says, it is compiled or refused, and never more than that. */
-class AnyProcedureTest {
+public class AnyProcedureTest {
 
     /** Single words and signs: mostly they do not even read. */
     private static final List<String> WORDS = List.of(
@@ -210,7 +210,7 @@ class AnyProcedureTest {
     }
 
     @Provide
-    Arbitrary<String> procedures() {
+    public Arbitrary<String> procedures() {
         Arbitrary<String> declaration = Arbitraries.of(DECLARATIONS)
                 .flatMap(text -> filled(text, expressions()))
                 .flatMap(text -> Arbitraries.of(TYPES).map(type -> text.replace("~", type)));

@@ -1,0 +1,73 @@
+package io.github.leafproof.dsl.cli;
+
+import io.github.leafproof.dsl.Compiled;
+import io.github.leafproof.dsl.Procedure;
+import io.github.leafproof.inspection.record.Problem;
+import io.github.leafproof.inspection.record.TextFile;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Brings procedures into the one layout. */
+@Command(
+        name = "tidy",
+        description = "Lays procedures out alike; it moves words and comments and changes none.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Leafproof.Version.class,
+        footer = {
+            "",
+            "A procedure with mistakes is left as it is, and the mistakes are listed.",
+            "",
+            "Example:",
+            "  leafproof tidy --check first_look.inspection",
+            "",
+            "Exit codes: 0 tidy now, 1 with --check: not tidy, 2 bad input, 70 a bug of ours."
+        })
+final class TidyCommand implements Callable<Integer> {
+
+    @Parameters(arity = "1..*", paramLabel = "PROCEDURE", description = "The procedures' files.")
+    private List<Path> procedures = List.of();
+
+    @Option(names = "--check", description = "Change nothing; list the files that are not tidy.")
+    private boolean check;
+
+    private final Console console;
+
+    TidyCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        Exit exit = Exit.GOOD;
+        for (Path file : procedures) {
+            Exit one = tidy(file);
+            exit = exit == Exit.BAD_INPUT || one == Exit.GOOD ? exit : one;
+        }
+        return exit.code();
+    }
+
+    private Exit tidy(Path file) {
+        Compiled compiled = Procedure.read(file);
+        if (compiled.procedure().isEmpty()) {
+            console.complain(compiled.diagnostics());
+            return Exit.BAD_INPUT;
+        }
+        Procedure procedure = compiled.procedure().get();
+        if (procedure.isTidy()) {
+            return Exit.GOOD;
+        }
+        if (check) {
+            console.print(file + ": not tidy\n");
+            return Exit.NOT_GOOD;
+        }
+        Optional<Problem> failed = TextFile.write(file, procedure.tidied());
+        failed.ifPresentOrElse(
+                problem -> console.complainOfFiles(List.of(problem)), () -> console.print(file + ": tidied\n"));
+        return failed.isPresent() ? Exit.BAD_INPUT : Exit.GOOD;
+    }
+}
