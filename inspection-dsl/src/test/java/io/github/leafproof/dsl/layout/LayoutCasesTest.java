@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * What the layout looks like: a folder each, with {@code before.inspection} and {@code after.inspection}. After a change
- * on purpose run with {@code -Dgolden.write=true} and read the differences.
+ * What the layout looks like: a folder each, with {@code before.txt} and {@code after.inspection}; what comes before is no
+ * text for an editor to colour, and so is not named like one. After a change on purpose run with {@code -Dgolden.write=true} and read the differences.
  */
 class LayoutCasesTest {
 
@@ -29,7 +29,7 @@ class LayoutCasesTest {
     }
 
     private static void check(Path folder) throws IOException {
-        String tidy = tidied(Files.readString(folder.resolve("before.inspection")));
+        String tidy = tidied(Files.readString(folder.resolve("before.txt")));
         Path after = folder.resolve("after.inspection");
         if (Boolean.getBoolean("golden.write")) {
             Files.writeString(after, tidy);
@@ -39,7 +39,7 @@ class LayoutCasesTest {
     }
 
     private static String tidied(String text) {
-        return Layout.of(SourceText.of("before.inspection", text));
+        return Layout.of(SourceText.of("before.txt", text));
     }
 
     @Test
