@@ -71,9 +71,9 @@ public record Conformity(double low, double high, double below, double above) {
 
     /** On which side the value lies, when it more probably than not lies outside on that one. */
     public Side side() {
-        if (Math.max(below, above) <= 0.5) {
-            return Side.NONE;
+        if (below > 0.5) {
+            return Side.LOW;
         }
-        return below > above ? Side.LOW : Side.HIGH;
+        return above > 0.5 ? Side.HIGH : Side.NONE;
     }
 }

@@ -115,4 +115,37 @@ class ConformityTest {
     void bounds_that_cannot_be_probabilities_are_refused(double low, double high, double below, double above) {
         assertThatThrownBy(() -> new Conformity(low, high, below, above)).isInstanceOf(IllegalArgumentException.class);
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        // A trillionth of what is compared is rounding, whatever its size: a lash in metres, a number, a temperature.
+        "1e-4, 9.99999999999995e-5, true",
+        "1e-4, 9.9999999e-5, false",
+        "1, 0.9999999999995, true",
+        "1, 0.999999999998, false",
+        "300, 299.9999999998, true",
+        "300, 299.999999999, false",
+    })
+    void an_exact_value_off_its_limit_by_rounding_alone_conforms(double limit, double value, boolean conforms) {
+        assertThat(probability(Estimate.exact(value, Dimension.RATIO), Limits.atLeast(limit)))
+                .isEqualTo(conforms ? 1 : 0);
+        assertThat(probability(Estimate.exact(-value, Dimension.RATIO), Limits.atMost(-limit)))
+                .isEqualTo(conforms ? 1 : 0);
+    }
+
+    @Test
+    void rounding_goes_as_far_as_a_trillionth_and_no_farther() {
+        assertThat(probability(Estimate.exact(1 - 1e-12, Dimension.RATIO), Limits.atLeast(1)))
+                .isEqualTo(1);
+        assertThat(probability(Estimate.exact(1e-12 - 1, Dimension.RATIO), Limits.atMost(-1)))
+                .isEqualTo(1);
+    }
+
+    @Test
+    void a_reading_exactly_at_a_limit_lies_on_neither_side() {
+        assertThat(Conformity.ofReading(reading(10, 0.1), Limits.atMost(10)).side())
+                .isEqualTo(Side.NONE);
+        assertThat(Conformity.ofReading(reading(10, 0.1), Limits.atLeast(10)).side())
+                .isEqualTo(Side.NONE);
+    }
 }

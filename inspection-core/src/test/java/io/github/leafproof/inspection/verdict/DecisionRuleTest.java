@@ -16,7 +16,6 @@ import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** Guard bands and zones as JCGM 106 clause 8, ISO 14253-1 and ILAC-G8 have them; how each figure is known stands beside it. */
 class DecisionRuleTest {
@@ -42,6 +41,14 @@ class DecisionRuleTest {
     void a_value_exactly_at_its_guard_band_passes() {
         assertThat(USUAL.decide(atMost(100, 100 - USUAL.z() * 2, 2))).isEqualTo(Finding.PASSES);
         assertThat(USUAL.decide(atMost(100, 100 + USUAL.z() * 2, 2))).isEqualTo(Finding.FAILS);
+    }
+
+    @Test
+    void a_probability_that_misses_by_its_last_bits_is_as_good_as_the_confidence_asked_for() {
+        assertThat(USUAL.decide(new Conformity(0.95 - 1e-12, 1, 0, 0))).isEqualTo(Finding.PASSES);
+        assertThat(USUAL.decide(new Conformity(0.95 - 3e-12, 1, 0, 0))).isEqualTo(Finding.OPEN);
+        assertThat(USUAL.decide(new Conformity(0, 1 - 0.95 + 1e-12, 0, 0))).isEqualTo(Finding.FAILS);
+        assertThat(USUAL.decide(new Conformity(0, 1 - 0.95 + 3e-12, 0, 0))).isEqualTo(Finding.OPEN);
     }
 
     @ParameterizedTest
@@ -168,9 +175,9 @@ class DecisionRuleTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {0.49, 1, 95, Double.NaN})
-    void a_confidence_lies_from_one_half_to_under_one(double confidence) {
+    @CsvSource({"0.25, 25.0", "1, 100.0", "95, 9500.0", "NaN, NaN"})
+    void a_confidence_lies_from_one_half_to_under_one(double confidence, String percent) {
         assertThatThrownBy(() -> DecisionRule.guarded(confidence))
-                .hasMessageStartingWith("a confidence lies from 50 % to under 100 %, not at ");
+                .hasMessage("a confidence lies from 50 % to under 100 %, not at " + percent + " %");
     }
 }

@@ -51,6 +51,12 @@ class FindingLawsTest {
         }
     }
 
+    @Example
+    void what_is_plainly_so_passes_and_what_is_plainly_not_fails() {
+        assertThat(Finding.of(true)).isEqualTo(Finding.PASSES);
+        assertThat(Finding.of(false)).isEqualTo(Finding.FAILS);
+    }
+
     @Property(seed = "1")
     void a_finding_is_an_outcome_of_the_same_name(@ForAll Finding a) {
         assertThat(a.outcome().name()).isEqualTo(a.name());
