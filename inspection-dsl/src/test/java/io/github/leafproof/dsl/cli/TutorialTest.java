@@ -2,6 +2,8 @@ package io.github.leafproof.dsl.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.leafproof.dsl.layout.Layout;
+import io.github.leafproof.dsl.source.SourceText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -64,6 +66,15 @@ class TutorialTest {
             }
         }
         assertThat(kinds).contains("inspection", "inspection-part", "inspection-slip", "sh");
+    }
+
+    @Test
+    void what_a_beginner_sees_is_tidy() throws IOException {
+        FENCE.matcher(Files.readString(PAGE))
+                .results()
+                .filter(fence -> Set.of("inspection", "inspection-part").contains(fence.group(1)))
+                .forEach(fence -> assertThat(fence.group(3))
+                        .isEqualTo(Layout.of(SourceText.of(fence.group(2), fence.group(3)))));
     }
 
     private String follow(MatchResult fence) {
