@@ -73,8 +73,8 @@ class TutorialTest {
         FENCE.matcher(Files.readString(PAGE))
                 .results()
                 .filter(fence -> Set.of("inspection", "inspection-part").contains(fence.group(1)))
-                .forEach(fence -> assertThat(fence.group(3))
-                        .isEqualTo(Layout.of(SourceText.of(fence.group(2), fence.group(3)))));
+                .forEach(fence ->
+                        assertThat(fence.group(3)).isEqualTo(Layout.of(SourceText.of(fence.group(2), fence.group(3)))));
     }
 
     private String follow(MatchResult fence) {
