@@ -124,15 +124,14 @@ final class EntryReader {
             return null;
         }
         GapEvidence evidence = GapEvidence.none();
-        boolean sound = true;
         for (TrialGiven trial : trials.trials()) {
             Feeler feeler = feeler(set, trial);
-            sound &= feeler != null;
             if (feeler != null) {
                 evidence = evidence.with(FeelTrial.of(feeler, trial.result(), set));
             }
         }
-        return sound ? new Value.Felt(evidence, set) : null;
+        boolean allRead = evidence.trials().size() == trials.trials().size();
+        return allRead ? new Value.Felt(evidence, set) : null;
     }
 
     private @Nullable Feeler feeler(FeelSet set, TrialGiven trial) {

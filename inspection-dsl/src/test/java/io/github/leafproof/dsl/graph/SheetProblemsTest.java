@@ -209,6 +209,9 @@ class SheetProblemsTest {
                 .endsWith("error LP624: 2.5 is no count; flips is a whole number from 0");
         assertThat(BENCH.observe("flips", "-1").problems()).contains("LP624: -1 is no count");
         assertThat(BENCH.observe("flips", "2e9").problems()).contains("LP624: ");
+        assertThat(BENCH.observe("flips", "0").problems()).isEmpty();
+        assertThat(BENCH.observe("flips", "1e9").problems()).isEmpty();
+        assertThat(BENCH.observe("flips", "1000000001").problems()).contains("LP624: ");
     }
 
     @Test
