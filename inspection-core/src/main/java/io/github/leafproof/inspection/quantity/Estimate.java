@@ -16,7 +16,8 @@ import java.util.function.DoubleUnaryOperator;
  * coherent SI units (m, kg, s, K, rad).
  *
  * <p>First order has an end: where a function has no slope, as a square at zero, its uncertainty vanishes although the value
- * is plainly uncertain (JCGM 101 clause 9.4, clause from memory). Ask for the amount itself there, not for its square.
+ * is plainly uncertain (JCGM 101 clause 9.4, clause from memory). Ask for the amount itself there, not for its square, or
+ * ask {@link MonteCarlo}.
  *
  * <p>Callers have checked dimensions before they calculate; a wrong dimension, a division by zero or the root of a negative
  * value is an {@link IllegalArgumentException}.

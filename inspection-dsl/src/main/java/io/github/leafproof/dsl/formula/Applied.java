@@ -16,6 +16,11 @@ public record Applied(String function, Formula body, List<Formula> arguments) im
         return body.value(inside(frame));
     }
 
+    /** Another formula of the same body, applied to the same arguments. */
+    public Applied instead(Formula inside) {
+        return new Applied(function, inside, arguments);
+    }
+
     private Frame inside(Frame frame) {
         Value[] values = new Value[arguments.size()];
         for (int i = 0; i < values.length; i++) {

@@ -50,13 +50,17 @@ public record Computed(Rule rule, List<Formula> parts, String words) implements 
     }
 
     /** The value of a part as a number: a gap yields the middle of its proven range. */
-    static Value number(Formula part, Frame frame) {
+    public static Value number(Formula part, Frame frame) {
         Value value = part.value(frame);
+        if (value instanceof Value.Amount known) {
+            Estimate drawn = frame.drawn(known.estimate());
+            return drawn == known.estimate() ? known : new Value.Amount(drawn, known.shownIn());
+        }
         if (!(value instanceof Value.Felt felt)) {
             return value;
         }
-        Optional<Estimate> middle = felt.evidence().estimate(part.words());
-        return middle.<Value>map(Value.Amount::of)
+        Optional<Estimate> middle = felt.evidence().estimate(felt.gap());
+        return middle.<Value>map(known -> Value.Amount.of(frame.drawn(known)))
                 .orElseGet(() -> Value.Missing.of(Value.Lack.Kind.UNDECIDED, part.words(), sizeUnknown(felt)));
     }
 

@@ -75,7 +75,7 @@ public record LimitsHeld(
         if (value instanceof Value.Felt felt) {
             return felt(felt, window, frame.rule());
         }
-        Estimate reading = ((Value.Amount) value).estimate();
+        Estimate reading = frame.drawn(((Value.Amount) value).estimate());
         return reading(reading, window, frame.rule());
     }
 

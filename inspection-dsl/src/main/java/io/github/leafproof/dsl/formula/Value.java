@@ -35,8 +35,12 @@ public sealed interface Value {
         }
     }
 
-    /** What was learned of a gap, and with which set of leaves or pins it can be asked further. */
-    record Felt(GapEvidence evidence, FeelSet set) implements Value {
+    /**
+     * What was learned of a gap, and with which set of leaves or pins it can be asked further.
+     *
+     * @param gap which gap it is; where it lies between its leaves is no other's business, whatever a function calls it
+     */
+    record Felt(String gap, GapEvidence evidence, FeelSet set) implements Value {
         /** What the set is made of: leaf or pin. */
         public String noun() {
             return set instanceof PinSet ? "pin" : "leaf";
@@ -54,7 +58,7 @@ public sealed interface Value {
 
         /** The same trials if every leaf were what is stamped on it. */
         public Felt asIfMeasured() {
-            return new Felt(evidence.asIfMeasured(), set);
+            return new Felt(gap, evidence.asIfMeasured(), set);
         }
 
         /** With the trials of another entry. */
@@ -63,7 +67,7 @@ public sealed interface Value {
             for (FeelTrial trial : more.evidence.trials()) {
                 all = all.with(trial);
             }
-            return new Felt(all, set);
+            return new Felt(gap, all, set);
         }
     }
 

@@ -131,7 +131,7 @@ final class EntryReader {
             }
         }
         boolean allRead = evidence.trials().size() == trials.trials().size();
-        return allRead ? new Value.Felt(evidence, set) : null;
+        return allRead ? new Value.Felt(observation.name(), evidence, set) : null;
     }
 
     private @Nullable Feeler feeler(FeelSet set, TrialGiven trial) {

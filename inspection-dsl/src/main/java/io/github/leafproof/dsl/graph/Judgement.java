@@ -85,6 +85,11 @@ public final class Judgement {
         return units;
     }
 
+    /** The values of all slots as the engine was left, as a copy. */
+    Value[] slots() {
+        return slots.clone();
+    }
+
     /** The values as the engine was left, for putting a check's verdict into words. */
     public Frame frame(Node.Check check) {
         return Frame.of(slots, check.rule(), units);

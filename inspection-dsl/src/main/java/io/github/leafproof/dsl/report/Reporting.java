@@ -8,6 +8,7 @@ import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.graph.Propagation;
 import io.github.leafproof.dsl.graph.Verdict;
 import io.github.leafproof.inspection.engine.EngineCard;
 import io.github.leafproof.inspection.quantity.Display;
@@ -32,12 +33,14 @@ public final class Reporting {
     private final CheckGraph graph;
     private final EntryWords entries;
     private final Cautions cautions;
+    private final Propagation propagation;
 
     private Reporting(Judgement judgement) {
         this.judgement = judgement;
         this.graph = judgement.graph();
         this.entries = new EntryWords(judgement);
         this.cautions = new Cautions(graph);
+        this.propagation = Propagation.of(judgement);
     }
 
     /** The report of a judgement. */
@@ -76,6 +79,7 @@ public final class Reporting {
                 .forEach(check ->
                         notes.add(check.title() + ": decided " + check.rule().words()));
         notes.addAll(GaugeNotes.of(judgement));
+        notes.addAll(new PropagationNotes(judgement.units()).of(propagation));
         return notes;
     }
 
@@ -94,6 +98,9 @@ public final class Reporting {
         List<Node.Observation> observed = graph.observationsOf(check);
         List<String> notes = new ArrayList<>(entries.notes(observed));
         notes.addAll(GaugeNotes.of(judgement, verdict, observed));
+        if (judged) {
+            notes.addAll(new PropagationNotes(judgement.units()).of(propagation.doubts(check)));
+        }
         return new Report.Check(
                 check.name(),
                 check.title(),
