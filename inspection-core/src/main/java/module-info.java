@@ -3,6 +3,7 @@ module io.github.leafproof.inspection {
     exports io.github.leafproof.inspection.clearance;
     exports io.github.leafproof.inspection.engine;
     exports io.github.leafproof.inspection.gauge;
+    exports io.github.leafproof.inspection.mechanism;
     exports io.github.leafproof.inspection.quantity;
     exports io.github.leafproof.inspection.record;
     exports io.github.leafproof.inspection.verdict;

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
 
 /**
  * A value, how well it is known, and why no better.
@@ -229,6 +230,25 @@ public final class Estimate {
      */
     public Estimate map(DoubleUnaryOperator function, double derivative, Dimension result) {
         return new Estimate(function.applyAsDouble(value), result, errors.scaled(derivative));
+    }
+
+    /**
+     * What a model makes of several amounts: how far each moves it is found by trying (JCGM 100 clause 5.1.3, note 2), and
+     * what the amounts share, they share in the result.
+     *
+     * @param model the function, of values in coherent SI units; not a number where it has none
+     * @param result what the function's value is an amount of
+     * @param inputs the amounts, in the model's order
+     */
+    public static Estimate through(ToDoubleFunction<double[]> model, Dimension result, List<Estimate> inputs) {
+        double[] at = inputs.stream().mapToDouble(Estimate::value).toArray();
+        Errors errors = Errors.NONE;
+        for (int i = 0; i < at.length; i++) {
+            Estimate input = inputs.get(i);
+            double slope = input.isExact() ? 0 : Slope.of(model, at, i, input.standardUncertainty());
+            errors = Errors.combined(1, errors, slope, input.errors);
+        }
+        return new Estimate(model.applyAsDouble(at), result, errors);
     }
 
     /** The smaller of two amounts; of two equal ones, the less certain. */

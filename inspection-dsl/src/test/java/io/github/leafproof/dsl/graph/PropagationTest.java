@@ -94,8 +94,7 @@ class PropagationTest {
                         let volume = area * 10 mm
                         check a "A" major { require volume at most 5 mm³ }
                         check b "B" major { require step at most 5 mm }
-                        """)
-                .observe("step", "\"0.01 mm\"");
+                        """).observe("step", "\"0.01 mm\"");
 
         assertThat(doubted(chain, "a")).containsExactly("area", "volume");
         assertThat(doubted(chain, "b")).isEmpty();
@@ -150,8 +149,7 @@ class PropagationTest {
                         let twice = above * 2
                         check cool "Cool" major { require above at most 90 K }
                         check mild "Mild" major { require twice at least 10 K }
-                        """)
-                .observe("head", "\"21 °C\"");
+                        """).observe("head", "\"21 °C\"");
 
         assertThat(warm.check("cool").notes()).isEmpty();
         assertThat(warm.report().notes())
