@@ -1,6 +1,5 @@
 package io.github.leafproof.dsl;
 
-import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judge;
@@ -21,7 +20,6 @@ import io.github.leafproof.inspection.record.JobSheet;
 import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.record.Report;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,15 +46,10 @@ public final class Procedure {
     /** Compiles a procedure's text. */
     public static Compiled compile(SourceText text) {
         Parsed parsed = ProcedureParser.parse(text);
-        if (parsed.problems().stream().anyMatch(Diagnostic::isError)) {
-            // Names and types of a text with holes would only be guessed at.
-            return new Compiled(Optional.empty(), parsed.problems());
-        }
-        Understood understood = Understanding.of(parsed.tree());
-        List<Diagnostic> all = new ArrayList<>(parsed.problems());
-        all.addAll(understood.diagnostics());
-        all.sort(Diagnostic.BY_PLACE);
-        return new Compiled(understood.graph().map(graph -> new Procedure(text, graph, understood.rehearsals())), all);
+        Understood understood = Understanding.of(parsed.tree(), parsed.problems());
+        return new Compiled(
+                understood.graph().map(graph -> new Procedure(text, graph, understood.rehearsals())),
+                understood.diagnostics());
     }
 
     /** The text it was compiled from. */

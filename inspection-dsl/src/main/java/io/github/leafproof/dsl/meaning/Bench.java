@@ -107,7 +107,7 @@ final class Bench {
 
     /** A state is one that a setup starts in or that a change leads to. */
     private void isState(Declaration.Setup setup, Set<String> known, Name state) {
-        if (!known.contains(state.text())) {
+        if (!known.contains(state.text()) && !problems.isHurt(setup.span())) {
             problems.add(NameDiagnostics.unknownState(state, setup.name().text(), known));
         }
     }
@@ -138,7 +138,7 @@ final class Bench {
 
     private void isReachable(BenchState state, Declaration.State wanted) {
         Declaration.Setup setup = Objects.requireNonNull(outline.setups.get(state.name()));
-        if (reached(state).contains(wanted.state().text())) {
+        if (reached(state).contains(wanted.state().text()) || problems.isHurt(setup.span())) {
             return;
         }
         Set<String> known = new LinkedHashSet<>(List.of(state.starts()));

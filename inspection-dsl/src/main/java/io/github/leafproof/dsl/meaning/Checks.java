@@ -79,7 +79,7 @@ final class Checks {
             unknownCheck(problems, outline, target, key);
             return Optional.empty();
         }
-        if (!item.declaration().gate()) {
+        if (!item.declaration().gate() && !problems.isHurt(item.declaration().span())) {
             problems.add(StructureDiagnostics.noGate(
                     target.span(), key, item.declaration().target().span()));
         }
@@ -103,7 +103,7 @@ final class Checks {
                 requirements.add(formula);
             }
         }
-        if (check.requirements().isEmpty()) {
+        if (check.requirements().isEmpty() && !problems.isHurt(check.span())) {
             problems.add(StructureDiagnostics.nothingRequired(check.target().span(), key));
         }
         Formula when = check.when() == null ? null : names.expressions().condition(check.when(), env);

@@ -62,6 +62,10 @@ final class Choices {
                     choose.subject().span(), subject.type().words()));
             return null;
         }
+        if (problems.isHurt(choose.span())) {
+            // Arms may be lost, or values of them cut short.
+            return null;
+        }
         int[] armOf = armOf(choose, choice);
         Optional<Type> type = commonOfAll(values, typed);
         if (armOf.length == 0 || type.isEmpty()) {

@@ -81,7 +81,7 @@ final class Names {
     /** Gives an observation its slot; returns the slot's number, or −1 where its type makes no sense. */
     int observe(String key, Declaration.Observe observe) {
         Type type = types.read(observe.type());
-        if (type == null) {
+        if (type == null || problems.isHurt(observe.type().span())) {
             hopeless.add(key);
             return -1;
         }
@@ -164,7 +164,7 @@ final class Names {
         underway.add(key);
         Typed value = expressions.value(let.declaration().value(), let.env(), null);
         underway.remove(underway.size() - 1);
-        if (value == null) {
+        if (value == null || problems.isHurt(let.declaration().span())) {
             hopeless.add(key);
             return null;
         }
@@ -237,7 +237,7 @@ final class Names {
                     StructureDiagnostics.functionTooLarge(define.name().span(), Sizes.MOST_FORMULAS, Sizes.DEEPEST));
             body = null;
         }
-        if (body == null) {
+        if (body == null || problems.isHurt(define.span())) {
             hopeless.add(key);
             return null;
         }

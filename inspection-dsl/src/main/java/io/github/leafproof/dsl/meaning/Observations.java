@@ -81,7 +81,7 @@ final class Observations {
     /** A gap is felt with leaves or pins; a quantity is read from an instrument for it; a count needs a counter at most. */
     private void agree(Declaration.Observe observe, Type type, @Nullable GaugeNeed gauge) {
         if (gauge == null) {
-            if (type instanceof Type.Gap && observe.gauge() == null) {
+            if (type instanceof Type.Gap && observe.gauge() == null && !problems.isHurt(observe.span())) {
                 problems.add(StructureDiagnostics.gapWithoutGauge(observe.type().span()));
             }
             return;

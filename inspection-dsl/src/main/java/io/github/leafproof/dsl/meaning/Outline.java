@@ -40,6 +40,7 @@ final class Outline {
     Declaration.@Nullable Release release;
 
     private final Problems problems;
+    private final ProcedureText text;
     private final Map<String, Name> firsts = new LinkedHashMap<>();
     private final Set<String> broken = new HashSet<>();
     private final Set<Name> variables = new LinkedHashSet<>();
@@ -48,12 +49,13 @@ final class Outline {
     private boolean tooLarge;
     private boolean anyCheck;
 
-    private Outline(Problems problems) {
+    private Outline(ProcedureText text, Problems problems) {
+        this.text = text;
         this.problems = problems;
     }
 
     static Outline of(ProcedureText text, Problems problems) {
-        Outline outline = new Outline(problems);
+        Outline outline = new Outline(text, problems);
         text.declarations().forEach(each -> outline.add(new Item<>(each, Env.TOP, "", List.of())));
         outline.variables.stream()
                 .filter(variable -> outline.hasValue(variable.text()))
@@ -177,7 +179,9 @@ final class Outline {
         }
         for (Name index : target.indexes()) {
             if (!item.env().loops().containsKey(index.text())) {
-                problems.add(NameDiagnostics.indexWithoutLoop(index));
+                if (!isBroken(index.text())) {
+                    problems.add(NameDiagnostics.indexWithoutLoop(index));
+                }
                 broken.add(target.name().text());
                 return;
             }
@@ -226,9 +230,25 @@ final class Outline {
         return observations.containsKey(key) || lets.containsKey(key);
     }
 
-    /** Whether it was declared, but not in a way that can be understood; its users have nothing to be blamed for. */
+    /**
+     * Whether it was declared, but not in a way that can be understood, or may have been declared in a part of the text
+     * that is lost; its users have nothing to be blamed for.
+     */
     boolean isBroken(String name) {
-        return broken.contains(name);
+        return broken.contains(name) || text.damage().mayDeclare(name);
+    }
+
+    boolean isHurtAnywhere() {
+        return !text.damage().isNone();
+    }
+
+    /** Whether something is lost before the first declaration, where a procedure's name stands. */
+    boolean isHurtBeforeAnything() {
+        int first = text.declarations().isEmpty()
+                ? text.source().text().length()
+                : text.declarations().get(0).span().start();
+        return text.damage().mentions("procedure")
+                || problems.isHurt(text.source().span(0, first));
     }
 
     /** Whether nothing more was looked at, since it is too much. */

@@ -3,6 +3,7 @@ package io.github.leafproof.dsl.meaning;
 import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
+import io.github.leafproof.dsl.source.Damage;
 import io.github.leafproof.dsl.source.Span;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -24,10 +25,32 @@ final class Problems {
 
     private record Place(Code code, Span span) {}
 
+    private final Damage damage;
     private final List<Diagnostic> found = new ArrayList<>();
     private final Set<Place> places = new HashSet<>();
 
+    /**
+     * Begins with what was found wrong when the text was read.
+     *
+     * @param damage where nothing is to be complained of, since the damage itself has been
+     */
+    Problems(List<Diagnostic> before, Damage damage) {
+        this.damage = damage;
+        before.forEach(this::list);
+    }
+
     void add(Diagnostic diagnostic) {
+        if (!isHurt(diagnostic.span())) {
+            list(diagnostic);
+        }
+    }
+
+    /** Whether something may be lost in what stands here, so that it is not to be blamed for what it lacks. */
+    boolean isHurt(Span span) {
+        return damage.touches(span);
+    }
+
+    private void list(Diagnostic diagnostic) {
         if (places.add(new Place(diagnostic.code(), diagnostic.span())) && found.size() < MOST) {
             found.add(diagnostic);
         }

@@ -48,6 +48,9 @@ final class Rehearsals {
                 Releases.release(problems, expect.release());
             }
         }
+        if (problems.isHurt(rehearse.span())) {
+            return;
+        }
         if (!engine || !gauges) {
             String lacking = engine ? "gauges" : gauges ? "engine" : "engine or gauges";
             problems.add(RehearsalDiagnostics.incomplete(rehearse.title().span(), lacking));

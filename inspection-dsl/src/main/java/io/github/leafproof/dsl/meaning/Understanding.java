@@ -22,23 +22,31 @@ import org.jspecify.annotations.Nullable;
 public final class Understanding {
 
     private final SourceText source;
-    private final Problems problems = new Problems();
+    private final Problems problems;
     private final Outline outline;
     private final TypeReader types;
     private final Names names;
     private final Bench bench;
 
-    private Understanding(ProcedureText text) {
+    private Understanding(ProcedureText text, List<Diagnostic> before) {
         this.source = text.source();
+        this.problems = new Problems(before, text.damage());
         this.outline = Outline.of(text, problems);
         this.types = new TypeReader(problems);
         this.names = new Names(problems, outline, types);
         this.bench = new Bench(problems, outline, types);
     }
 
-    /** What the procedure means. Never throws, whatever the text says. */
-    public static Understood of(ProcedureText text) {
-        return new Understanding(text).understand();
+    /**
+     * What the procedure means. Never throws, whatever the text says. What could be read of a text with mistakes is
+     * looked into as well, and no complaint is made that the damage alone may have caused.
+     *
+     * @param before what was found wrong when the text was read; it stands in the way of a graph like any other mistake
+     */
+    public static Understood of(ProcedureText text, List<Diagnostic> before) {
+        return before.size() > Problems.MOST
+                ? new Understood(Optional.empty(), List.of(), before)
+                : new Understanding(text, before).understand();
     }
 
     private Understood understand() {
@@ -103,13 +111,15 @@ public final class Understanding {
     private CheckGraph.Identity identity() {
         Declaration.Header header = outline.header;
         if (header == null) {
-            problems.add(StructureDiagnostics.noHeader(source));
+            if (!outline.isHurtBeforeAnything()) {
+                problems.add(StructureDiagnostics.noHeader(source));
+            }
             return new CheckGraph.Identity("", "", 1, source.sha256());
         }
         if (header.revision() < 1) {
             problems.add(StructureDiagnostics.badRevision(header.span()));
         }
-        if (!outline.hasAnyCheck()) {
+        if (!outline.hasAnyCheck() && !outline.isHurtAnywhere()) {
             problems.add(StructureDiagnostics.noCheck(header.span()));
         }
         return new CheckGraph.Identity(

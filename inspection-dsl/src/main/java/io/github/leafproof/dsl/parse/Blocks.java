@@ -93,7 +93,11 @@ final class Blocks {
                 type == InspectionLexer.WHILE || words.type(at + 1) == InspectionLexer.ARROW;
             case InspectionParser.RULE_releaseBody ->
                 words.type(at + 1) == InspectionLexer.WHEN || words.type(at + 1) == InspectionLexer.OTHERWISE;
-            case InspectionParser.RULE_arms -> false;
+            case InspectionParser.RULE_arms ->
+                words.type(at + 1) == InspectionLexer.COLON
+                        && (type == InspectionLexer.OTHERWISE
+                                || type == InspectionLexer.STRING
+                                || Keywords.isName(type));
             default -> keywords(rule).contains(type) && (isUnmistakable(type) || !words.isOnSameLine(at));
         };
     }

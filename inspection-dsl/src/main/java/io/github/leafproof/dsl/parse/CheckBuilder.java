@@ -14,7 +14,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** One check: its title, how grave it is, and its clauses in any order. */
-final class CheckBuilder extends InspectionParserBaseVisitor<Span> {
+final class CheckBuilder extends InspectionParserBaseVisitor<@Nullable Span> {
 
     private final SmallThings things;
     private final ExpressionBuilder expressions;
@@ -44,10 +44,17 @@ final class CheckBuilder extends InspectionParserBaseVisitor<Span> {
         context.name().forEach(this::readHeaderWord);
         for (InspectionParser.CheckClauseContext clause :
                 need(context.checkBody()).checkClause()) {
-            SmallThings.readOrSkip(() -> clause.accept(this));
+            things.readOrSkip(clause, () -> read(clause));
         }
         return new Declaration.Check(
                 target, title, severity, gate, after, when, requirements, confidence, advice, because, span(context));
+    }
+
+    private void read(InspectionParser.CheckClauseContext clause) {
+        if (clause.accept(this) == null) {
+            // Not even which clause it is could be told.
+            throw new Unfinished();
+        }
     }
 
     private void readHeaderWord(InspectionParser.NameContext context) {

@@ -29,11 +29,13 @@ final class DeclarationBuilder extends InspectionParserBaseVisitor<@Nullable Dec
     List<Declaration> declarations(List<InspectionParser.ItemContext> items) {
         List<Declaration> built = new ArrayList<>();
         for (InspectionParser.ItemContext item : items) {
-            SmallThings.readOrSkip(() -> {
+            things.readOrSkip(item, () -> {
                 Declaration declaration = item.accept(this);
-                if (declaration != null) {
-                    built.add(declaration);
+                if (declaration == null) {
+                    // Not even what it declares could be told.
+                    throw new Unfinished();
                 }
+                built.add(declaration);
             });
         }
         return built;
@@ -108,30 +110,31 @@ final class DeclarationBuilder extends InspectionParserBaseVisitor<@Nullable Dec
         List<Declaration.Change> changes = new ArrayList<>();
         List<Declaration.While> whiles = new ArrayList<>();
         for (InspectionParser.SetupLineContext line : need(context.setupBody()).setupLine()) {
-            if (line instanceof InspectionParser.ChangeContext change) {
-                addChange(change, changes);
-            } else if (line instanceof InspectionParser.WhileStateContext state && line.exception == null) {
-                whiles.add(new Declaration.While(
-                        things.name(state.name()),
-                        things.names(need(state.hazards()).name()),
-                        span(state)));
-            }
+            things.readOrSkip(line, () -> {
+                if (need(line) instanceof InspectionParser.ChangeContext change) {
+                    changes.add(change(change));
+                } else {
+                    InspectionParser.WhileStateContext state = (InspectionParser.WhileStateContext) line;
+                    whiles.add(new Declaration.While(
+                            things.name(state.name()),
+                            things.names(need(state.hazards()).name()),
+                            span(state)));
+                }
+            });
         }
         return new Declaration.Setup(
                 things.name(context.name(0)), things.name(context.name(1)), changes, whiles, span(context));
     }
 
-    private void addChange(InspectionParser.ChangeContext change, List<Declaration.Change> changes) {
-        if (change.exception == null) {
-            changes.add(new Declaration.Change(
-                    things.name(change.name(0)),
-                    things.name(change.name(1)),
-                    things.text(change.text()),
-                    change.hazards() == null
-                            ? List.of()
-                            : things.names(need(change.hazards()).name()),
-                    span(change)));
-        }
+    private Declaration.Change change(InspectionParser.ChangeContext change) {
+        return new Declaration.Change(
+                things.name(change.name(0)),
+                things.name(change.name(1)),
+                things.text(change.text()),
+                change.hazards() == null
+                        ? List.of()
+                        : things.names(need(change.hazards()).name()),
+                span(change));
     }
 
     @Override
@@ -140,7 +143,7 @@ final class DeclarationBuilder extends InspectionParserBaseVisitor<@Nullable Dec
         List<Target> after = new ArrayList<>();
         for (InspectionParser.BlockClauseContext clause : block.blockClause()) {
             if (clause instanceof InspectionParser.BlockAfterContext gates) {
-                after.addAll(things.targets(gates.targets()));
+                things.readOrSkip(gates, () -> after.addAll(things.targets(gates.targets())));
             }
         }
         return new Declaration.Stage(things.text(context.text()), after, body(block), span(context));

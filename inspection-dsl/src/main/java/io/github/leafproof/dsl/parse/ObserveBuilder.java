@@ -14,7 +14,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** One observation: its clauses come in any order. */
-final class ObserveBuilder extends InspectionParserBaseVisitor<Span> {
+final class ObserveBuilder extends InspectionParserBaseVisitor<@Nullable Span> {
 
     private final SmallThings things;
     private final ExpressionBuilder expressions;
@@ -37,7 +37,7 @@ final class ObserveBuilder extends InspectionParserBaseVisitor<Span> {
     Declaration.Observe observe(InspectionParser.ObserveContext context, TypeWords type) {
         for (InspectionParser.ObserveClauseContext clause :
                 need(context.observeClauses()).observeClause()) {
-            SmallThings.readOrSkip(() -> clause.accept(this));
+            things.readOrSkip(clause, () -> read(clause));
         }
         return new Declaration.Observe(
                 things.target(context.target()),
@@ -50,6 +50,13 @@ final class ObserveBuilder extends InspectionParserBaseVisitor<Span> {
                 optional,
                 when,
                 span(context));
+    }
+
+    private void read(InspectionParser.ObserveClauseContext clause) {
+        if (clause.accept(this) == null) {
+            // Not even which clause it is could be told.
+            throw new Unfinished();
+        }
     }
 
     @Override

@@ -1,11 +1,17 @@
 package io.github.leafproof.dsl.parse;
 
+import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
+import io.github.leafproof.dsl.source.Damage;
 import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.dsl.source.Span;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableMap;
+import java.util.Set;
+import java.util.TreeMap;
 
-/** What has been found wrong with a text so far. */
+/** What has been found wrong with a text so far, and what of it is lost for that. */
 final class Problems {
 
     /** A page of mistakes is enough to begin with. */
@@ -15,6 +21,9 @@ final class Problems {
 
     private final SourceText source;
     private final List<Diagnostic> found = new ArrayList<>();
+    private final NavigableMap<Integer, Code> byPlace = new TreeMap<>();
+    private final List<Span> lost = new ArrayList<>();
+    private boolean nameless;
     private int count;
 
     Problems(SourceText source) {
@@ -29,11 +38,37 @@ final class Problems {
         count++;
         if (found.size() < MOST_KEPT) {
             found.add(problem);
+            byPlace.put(problem.span().start(), problem.code());
         }
+    }
+
+    /** Whether one of these kinds of mistakes begins in this stretch. */
+    boolean hasIn(int start, int end, Set<Code> kinds) {
+        return byPlace.subMap(start, true, end, true).values().stream().anyMatch(kinds::contains);
+    }
+
+    /** Takes note of a stretch that could not be made sense of, so that nobody is blamed for what may have stood in it. */
+    void lose(Span stretch) {
+        lost.add(stretch);
+    }
+
+    /** Takes note that a declaration is lost whose name could not be read, so that any name may have been its. */
+    void loseName() {
+        nameless = true;
+    }
+
+    /** The whole text, of which nothing is read. */
+    void loseAll() {
+        lose(source.span(0, source.text().length()));
+    }
+
+    Damage damage() {
+        return Damage.of(lost, nameless);
     }
 
     void clear() {
         found.clear();
+        byPlace.clear();
         count = 0;
     }
 

@@ -33,10 +33,11 @@ public final class ProcedureParser {
         Problems problems = new Problems(source);
         if (source.text().length() > SourceReading.LARGEST) {
             problems.add(BoundDiagnostics.tooLarge(source, SourceReading.LARGEST_MEBIBYTES));
-            return new Parsed(new ProcedureText(source, List.of()), problems.inOrder());
+            problems.loseAll();
+            return new Parsed(new ProcedureText(source, List.of(), problems.damage()), problems.inOrder());
         }
         List<Declaration> declarations = new ProcedureParser(problems).declarations();
-        return new Parsed(new ProcedureText(source, declarations), problems.inOrder());
+        return new Parsed(new ProcedureText(source, declarations, problems.damage()), problems.inOrder());
     }
 
     /**
@@ -65,12 +66,14 @@ public final class ProcedureParser {
             Words words = words(0, problems.source().text().length(), DEEPEST);
             if (isForAnotherVersion(words)) {
                 // What that version says differently would only be taken for mistakes.
+                problems.loseAll();
                 return List.of();
             }
             return new DeclarationBuilder(problems)
                     .declarations(parser(words, DEEPEST).file().item());
         } catch (BoundedParser.TooDeep tooDeep) {
             problems.add(BoundDiagnostics.tooDeep(tooDeep.place()));
+            problems.loseAll();
             return List.of();
         }
     }
@@ -81,8 +84,10 @@ public final class ProcedureParser {
             return Optional.of(hole(parser(words, DEEPEST_IN_HOLE).hole(), braces, depth));
         } catch (BoundedParser.TooDeep tooDeep) {
             problems.add(BoundDiagnostics.tooDeep(tooDeep.place()));
+            problems.lose(braces);
             return Optional.empty();
         } catch (Unfinished alreadyReported) {
+            problems.lose(braces);
             return Optional.empty();
         }
     }

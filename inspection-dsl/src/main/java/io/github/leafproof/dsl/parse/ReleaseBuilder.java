@@ -27,7 +27,7 @@ final class ReleaseBuilder {
         List<Declaration.Rule> rules = new ArrayList<>();
         for (InspectionParser.ReleaseRuleContext rule :
                 need(context.releaseBody()).releaseRule()) {
-            SmallThings.readOrSkip(() -> rules.add(rule(need(rule))));
+            things.readOrSkip(rule, () -> rules.add(rule(need(rule))));
         }
         return new Declaration.Release(rules, span(context));
     }

@@ -1,8 +1,11 @@
 package io.github.leafproof.dsl.parse;
 
+import io.github.leafproof.dsl.diagnostic.Code;
+import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.source.Span;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -25,6 +28,10 @@ import org.jspecify.annotations.Nullable;
  * the text by a guess, save where the slip is plain: a misspelt keyword, a keyword used as a name.
  */
 final class Slips extends DefaultErrorStrategy {
+
+    /** Mistakes that leave a clause in pieces; what is left of it then looks wrong as well. */
+    private static final Set<Code> DISTURBING =
+            EnumSet.of(Code.LP106, Code.LP107, Code.LP114, Code.LP115, Code.LP116, Code.LP118, Code.LP120, Code.LP121);
 
     private final Problems problems;
     private final Words words;
@@ -61,7 +68,11 @@ final class Slips extends DefaultErrorStrategy {
     public void reportError(Parser parser, RecognitionException e) {
         if (!inErrorRecoveryMode(parser)) {
             beginErrorCondition(parser);
-            problems.add(mismatch.describe(parser, e));
+            report(e.getOffendingToken().getTokenIndex(), mismatch.describe(parser, e));
+            if (parser.getContext().getRuleIndex() == InspectionParser.RULE_name
+                    && Keywords.ITEMS.contains(words.type(e.getOffendingToken().getTokenIndex() - 1))) {
+                problems.loseName();
+            }
         }
     }
 
@@ -89,16 +100,30 @@ final class Slips extends DefaultErrorStrategy {
         if (parser.getContext().getRuleIndex() == InspectionParser.RULE_name && isKeywordForName(found)) {
             if (!inErrorRecoveryMode(parser)) {
                 problems.add(GrammarDiagnostics.reservedWord(Words.span(found), found.getText()));
+                // Whatever it was to be, nobody is to be blamed for not knowing it.
+                problems.lose(Words.span(found));
             }
             return parser.consume();
         }
         int brace = expected.equals(IntervalSet.of(InspectionLexer.LBRACE)) ? braceOnThisLine(found) : -1;
         if (brace >= 0) {
             reportError(parser, new InputMismatchException(parser));
+            problems.lose(Words.span(found).to(words.span(brace - 1)));
             parser.getInputStream().seek(brace);
             return parser.match(InspectionLexer.LBRACE);
         }
         throw new InputMismatchException(parser);
+    }
+
+    /** Says what is wrong with a word, unless what is wrong before it in the same clause has most likely brought it there. */
+    private void report(int at, Diagnostic problem) {
+        int from = at;
+        while (words.isOnSameLine(from) && !Keywords.NEVER_INSIDE.contains(words.type(from))) {
+            from--;
+        }
+        if (!problems.hasIn(words.get(from).getStartIndex(), words.get(at).getStartIndex(), DISTURBING)) {
+            problems.add(problem);
+        }
     }
 
     private boolean isKeywordForName(Token found) {
@@ -109,7 +134,19 @@ final class Slips extends DefaultErrorStrategy {
         return Keywords.RESERVED.contains(words.type(at))
                 && words.type(at) != InspectionLexer.OTHERWISE
                 && words.isOnSameLine(at)
-                && !ofALoop;
+                && !ofALoop
+                && !goesOnAsAClause(at);
+    }
+
+    /** {@code with ask "…"}: the name is missing, and the word means what it always does. */
+    private boolean goesOnAsAClause(int at) {
+        return switch (words.type(at)) {
+            case InspectionLexer.ASK, InspectionLexer.ADVISE, InspectionLexer.BECAUSE ->
+                words.type(at + 1) == InspectionLexer.STRING;
+            case InspectionLexer.HAZARD ->
+                words.type(at - 1) != InspectionLexer.HAZARD && Keywords.isName(words.type(at + 1));
+            default -> false;
+        };
     }
 
     private int braceOnThisLine(Token found) {
@@ -151,7 +188,7 @@ final class Slips extends DefaultErrorStrategy {
                 parser.consume();
                 return;
             }
-            problems.add(mismatch.stray(rule, at));
+            report(at, mismatch.stray(rule, at));
             beginErrorCondition(parser);
             skipping = true;
             at = partners[at] + 1;
@@ -160,7 +197,16 @@ final class Slips extends DefaultErrorStrategy {
             while (!Blocks.resumes(rule, words, at) && !respell(rule, at)) {
                 at = partners[at] + 1;
             }
+            loseUpTo(at, parser.getCurrentToken().getTokenIndex());
             parser.getInputStream().seek(at);
+        }
+    }
+
+    /** What is skipped is lost, and what stands before it on its line was perhaps not to end there. */
+    private void loseUpTo(int end, int start) {
+        if (end > start) {
+            Span first = words.isOnSameLine(start) ? words.span(start - 1).behind() : words.span(start);
+            problems.lose(first.to(words.span(end - 1)));
         }
     }
 

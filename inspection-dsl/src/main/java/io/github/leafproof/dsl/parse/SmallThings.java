@@ -38,11 +38,11 @@ final class SmallThings {
     }
 
     /** Reads a part, or leaves it out of the tree; the rest is still worth reading. */
-    static void readOrSkip(Runnable part) {
+    void readOrSkip(ParserRuleContext part, Runnable reading) {
         try {
-            part.run();
+            reading.run();
         } catch (Unfinished alreadyReported) {
-            // What was wrong has been said where it was met.
+            problems.lose(span(part));
         }
     }
 
@@ -125,6 +125,7 @@ final class SmallThings {
         Expression.Amount amount = amount(context);
         if (!amount.unit().equals("%")) {
             problems.add(ClauseDiagnostics.confidenceWithoutPercent(amount));
+            throw new Unfinished();
         }
         return new Confidence(amount.number(), amount.span());
     }

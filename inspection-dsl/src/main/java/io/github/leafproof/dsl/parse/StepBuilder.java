@@ -28,7 +28,7 @@ final class StepBuilder {
     List<Step> steps(List<InspectionParser.StepContext> contexts) {
         List<Step> steps = new ArrayList<>();
         for (InspectionParser.StepContext context : contexts) {
-            SmallThings.readOrSkip(() -> steps.addAll(step(need(context))));
+            things.readOrSkip(context, () -> steps.addAll(step(need(context))));
         }
         return steps;
     }

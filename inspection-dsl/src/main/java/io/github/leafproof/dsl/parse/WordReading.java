@@ -51,7 +51,9 @@ final class WordReading {
                 words.add(token);
             }
             case InspectionLexer.UNCLOSED_STRING -> {
+                // Where the text was to end is only guessed at, so what follows on its line may be lost in it.
                 problems.add(TextDiagnostics.quoteMissing(span));
+                problems.lose(span);
                 words.add(token);
             }
             case InspectionLexer.CURLY_STRING -> {
