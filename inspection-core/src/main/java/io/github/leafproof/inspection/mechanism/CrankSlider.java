@@ -36,13 +36,13 @@ public final class CrankSlider {
             "179.9 deg",
             "at the very top and bottom the piston stands still, and no dial tells the angle");
     private static final Input ONE_WAY = Input.of(
-            "one_way",
+            "first_reading",
             "the wheel's reading with the piston against the stop, one way round",
             "-720 deg",
             "720 deg",
             "a wheel has one turn");
     private static final Input OTHER_WAY =
-            ONE_WAY.called("other_way", "the wheel's reading against the stop, the other way round");
+            ONE_WAY.called("second_reading", "the wheel's reading against the stop, the other way round");
 
     /** How far the piston has come down from top dead centre. */
     public static final Mechanism PISTON_TRAVEL = withRod(
@@ -110,7 +110,7 @@ public final class CrankSlider {
                     "the stop does not give way, and the crank is turned gently",
                     "the wheel's hand is not moved between the readings, and the readings are counted the same way round")
             .example("-38.5 deg", "42.5 deg")
-            .gives("deg", "(a + b)/2", x -> (x[0] + x[1]) / 2);
+            .gives("deg", "(first_reading + second_reading)/2", x -> (x[0] + x[1]) / 2);
 
     /** The crank angle during which the piston stays within a small travel of its top. */
     public static final Mechanism DWELL_ANGLE = withRod(
@@ -139,7 +139,7 @@ public final class CrankSlider {
             .example("0.01 mm", "40 deg", "24.8 mm", "42 mm")
             .gives(
                     "deg",
-                    "error / (r·sin θ + r²·sin θ·cos θ / √(l² − r²·sin² θ))",
+                    "reading_error / (r·sin θ + r²·sin θ·cos θ / √(l² − r²·sin² θ))",
                     x -> x[0] / travelPerAngle(x[1], x[2] / 2, x[3]));
 
     static final List<Mechanism> ALL = List.of(

@@ -21,7 +21,7 @@ public final class Cylinder {
             "10000 mL",
             "no chamber of such an engine holds so much or so little");
     private static final Input PRINTED =
-            DISPLACEMENT.called("printed", "the displacement that is printed on the engine or its papers");
+            DISPLACEMENT.called("printed_displacement", "the displacement that is printed on the engine or its papers");
     private static final Input CLOSING = Input.of(
             "inlet_closing",
             "how long after bottom dead centre the inlet valve closes",
@@ -68,7 +68,7 @@ public final class Cylinder {
             .takes(DISPLACEMENT, PRINTED)
             .source(DEFINITION)
             .example("6.42 mL", "7 mL")
-            .gives("%", "displacement / printed − 1", x -> x[0] / x[1] - 1);
+            .gives("%", "displacement/printed_displacement − 1", x -> x[0] / x[1] - 1);
 
     /** The compression ratio. */
     public static final Mechanism COMPRESSION_RATIO = Mechanism.called(

@@ -44,6 +44,26 @@ final class Inputs {
             "air at the ground is not so thin or so thick");
     static final Input TIME =
             Input.of("time", "the time it took", "0.1 s", "1000 h", "nobody times so short or so long");
+    static final Input RUN_TIME = TIME.called("run_time", "how long a run lasts");
+    static final Input FLOW = Input.of(
+            "flow",
+            "how much fuel the engine takes",
+            "0.1 mL/min",
+            "10000 mL/min",
+            "no engine of this kind takes so little or so much");
+    static final Input EXPANSION = Input.of(
+            "expansion",
+            "by how much the metal grows with each kelvin, as a share of itself",
+            "0 per K",
+            "0.00004 per K",
+            "no metal of an engine grows more, or shrinks when warmed");
+    static final Input PART = Input.of("length", "how long the part is", "0.1 mm", "1000 mm", ENGINE);
+    static final Input WARMING = Input.of(
+            "warming",
+            "how much warmer the part is; below zero for colder",
+            "-100 K",
+            "600 K",
+            "no part of such an engine gets so cold or so hot");
 
     private Inputs() {}
 }

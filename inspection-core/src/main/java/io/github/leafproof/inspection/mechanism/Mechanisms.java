@@ -18,7 +18,16 @@ public final class Mechanisms {
     private static final List<Subject> SUBJECTS = List.of(
             new Subject("Crank and slider", CrankSlider.ALL),
             new Subject("Cylinder", Cylinder.ALL),
-            new Subject("Air", Air.ALL));
+            new Subject("Valve gear", ValveGear.ALL),
+            new Subject("Heat", Thermal.ALL),
+            new Subject("Tightness", Tightness.ALL),
+            new Subject("Fits and threads", Fits.ALL),
+            new Subject("Carburettor", Carburettor.ALL),
+            new Subject("Fuel path", FuelPath.ALL),
+            new Subject("Fuel", FuelMix.ALL),
+            new Subject("Air", Air.ALL),
+            new Subject("Propeller", Propeller.ALL),
+            new Subject("Running in and tuning", Tuning.ALL));
 
     private static final List<Mechanism> ALL =
             SUBJECTS.stream().flatMap(subject -> subject.mechanisms().stream()).toList();
