@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl;
 
+import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judge;
 import io.github.leafproof.dsl.graph.Judgement;
@@ -66,6 +67,20 @@ public record Workshop(
                 "{ \"serial\": \"Q15-1\" }",
                 "2026-03-04",
                 "\"procedure\": \"trial\", \"revision\": 2",
+                List.of());
+    }
+
+    /** An empty sheet for a whole procedure that compiles. */
+    public static Workshop of(Procedure procedure) {
+        CheckGraph.Identity identity = procedure.graph().identity();
+        Workshop empty = of("");
+        return new Workshop(
+                procedure.source().text(),
+                empty.card,
+                empty.tray,
+                empty.engine,
+                empty.date,
+                "\"procedure\": \"" + identity.name() + "\", \"revision\": " + identity.revision(),
                 List.of());
     }
 

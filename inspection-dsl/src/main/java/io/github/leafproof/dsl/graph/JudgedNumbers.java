@@ -36,30 +36,43 @@ final class JudgedNumbers {
     private final List<Formula> numbers = new ArrayList<>();
     private final Deque<Formula> conditions = new ArrayDeque<>();
     private final Set<Integer> named = new HashSet<>();
-    private int steps;
+    private final long mostSteps;
+    private long steps;
 
-    private JudgedNumbers(Frame frame, IntFunction<Optional<Node.Derived>> derived) {
+    private JudgedNumbers(Frame frame, IntFunction<Optional<Node.Derived>> derived, long mostSteps) {
         this.frame = frame;
         this.derived = derived;
+        this.mostSteps = mostSteps;
     }
 
     /**
-     * The numbers, or empty where the condition has too many parts to tell.
+     * Looks for the numbers of a condition.
      *
      * @param derived the derived value in a slot, if there is one
+     * @param left how many steps there is still time for
      */
-    static Optional<List<Formula>> of(Formula condition, Frame frame, IntFunction<Optional<Node.Derived>> derived) {
-        JudgedNumbers judged = new JudgedNumbers(frame, derived);
+    static JudgedNumbers of(Formula condition, Frame frame, IntFunction<Optional<Node.Derived>> derived, long left) {
+        JudgedNumbers judged = new JudgedNumbers(frame, derived, Math.min(left, MOST_STEPS));
         judged.conditions.add(condition);
-        while (!judged.conditions.isEmpty()) {
+        while (!judged.conditions.isEmpty() && judged.steps <= judged.mostSteps) {
             judged.walk(judged.conditions.remove(), UnaryOperator.identity());
         }
-        return judged.steps > MOST_STEPS ? Optional.empty() : Optional.of(judged.numbers);
+        return judged;
+    }
+
+    /** The numbers, or empty where the condition has too many parts to tell. */
+    Optional<List<Formula>> numbers() {
+        return steps > mostSteps ? Optional.empty() : Optional.of(numbers);
+    }
+
+    /** How many parts of conditions were looked at. */
+    long steps() {
+        return steps;
     }
 
     /** What stands in the body of a function only has a value inside an application of it: {@code whole} makes that. */
     private void walk(Formula condition, UnaryOperator<Formula> whole) {
-        if (++steps > MOST_STEPS) {
+        if (++steps > mostSteps) {
             return;
         }
         if (condition instanceof LimitsHeld held) {

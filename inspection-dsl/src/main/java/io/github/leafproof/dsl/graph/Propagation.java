@@ -35,10 +35,14 @@ public final class Propagation {
 
     private final Judgement judgement;
     private final Value[] slots;
+    /** What trials write their values into: one for all numbers, since a graph may have very many slots. */
+    private final Value[] drawn;
+
     private final Map<Integer, Integer> places = new HashMap<>();
     private final Map<Integer, Optional<Doubt>> known = new HashMap<>();
     private final IdentityHashMap<Formula, Long> sizes = new IdentityHashMap<>();
     private long work = MOST_WORK;
+    private long steps = MOST_WORK;
     private final Map<String, Doubt> knownBetter = new LinkedHashMap<>();
     private int unchecked;
 
@@ -53,6 +57,7 @@ public final class Propagation {
     private Propagation(Judgement judgement) {
         this.judgement = judgement;
         this.slots = judgement.slots();
+        this.drawn = slots.clone();
         List<Node.Derived> derived = judgement.graph().derived();
         for (int i = 0; i < derived.size(); i++) {
             places.put(derived.get(i).slot(), i);
@@ -76,13 +81,14 @@ public final class Propagation {
 
     /** The computed numbers that a check leans on of which first order claims to know more than is known. */
     public List<Doubt> doubts(Node.Check check) {
-        Optional<List<Formula>> judged = JudgedNumbers.of(check.requirement(), judgement.frame(check), this::derivedIn);
-        if (judged.isEmpty()) {
+        JudgedNumbers judged = JudgedNumbers.of(check.requirement(), judgement.frame(check), this::derivedIn, steps);
+        steps -= judged.steps();
+        if (judged.numbers().isEmpty()) {
             unchecked++;
         }
         Map<String, Doubt> doubts = new TreeMap<>();
         List<Doubt> found = new ArrayList<>();
-        for (Formula number : judged.orElse(List.of())) {
+        for (Formula number : judged.numbers().orElse(List.of())) {
             leanedOn(number, check.rule()).stream()
                     .filter(doubt -> doubts.put(doubt.number(), doubt) == null)
                     .forEach(found::add);
@@ -131,8 +137,8 @@ public final class Propagation {
         if (!(Computed.number(number, frame) instanceof Value.Amount value)) {
             return Optional.empty();
         }
-        MonteCarlo.Model model = new TrialModel(
-                number, before.get(), slots.clone(), judgement.graph().rule(), rule);
+        MonteCarlo.Model model =
+                new TrialModel(number, before.get(), drawn, judgement.graph().rule(), rule);
         long each = before.get().stream().mapToLong(one -> size(one.formula())).sum() + size(number);
         work -= each;
         if (work > 0 && !MonteCarlo.isUncertain(model)) {

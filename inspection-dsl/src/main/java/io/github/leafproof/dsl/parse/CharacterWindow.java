@@ -15,12 +15,14 @@ final class CharacterWindow implements CharStream {
 
     private final SourceText source;
     private final String text;
+    private final int start;
     private final int end;
     private int at;
 
     CharacterWindow(SourceText source, int start, int end) {
         this.source = source;
         this.text = source.text();
+        this.start = start;
         this.end = end;
         this.at = start;
     }
@@ -46,7 +48,7 @@ final class CharacterWindow implements CharStream {
     @Override
     public int LA(int ahead) {
         int place = ahead > 0 ? at + ahead - 1 : at + ahead;
-        return place < end ? text.charAt(place) : IntStream.EOF;
+        return start <= place && place < end ? text.charAt(place) : IntStream.EOF;
     }
 
     @Override

@@ -3,18 +3,10 @@ package io.github.leafproof.dsl.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.leafproof.dsl.Compiled;
-import io.github.leafproof.dsl.Procedure;
-import io.github.leafproof.dsl.diagnostic.Diagnostic;
+import io.github.leafproof.dsl.Workshop;
+import io.github.leafproof.dsl.fuzz.Chance;
+import io.github.leafproof.dsl.fuzz.MadeProcedure;
 import io.github.leafproof.dsl.meaning.AnyProcedureTest;
-import io.github.leafproof.dsl.parse.ProcedureParser;
-import io.github.leafproof.dsl.source.SourceText;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
@@ -28,44 +20,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Whatever a procedure says, it says the same when it is tidy, and is tidy for good. */
 class LayoutLawsTest {
 
-    private static final Pattern FENCE =
-            Pattern.compile("^```inspection(?:-fragment)?\n(.*?)^```$", Pattern.MULTILINE | Pattern.DOTALL);
-
-    /** Every procedure that lies about: those of the examples, of the tests and of the pages. */
     static Stream<String> procedures() {
-        Stream<String> files = Stream.of(Path.of("src", "test", "resources"), Path.of("..", "examples", "bench"))
-                .flatMap(LayoutLawsTest::files)
-                .filter(file -> file.toString().endsWith(".inspection"))
-                .map(LayoutLawsTest::text);
-        Stream<String> fences = files(Path.of("..", "docs"))
-                .filter(file -> file.toString().endsWith(".md"))
-                .flatMap(page -> FENCE.matcher(text(page)).results().map(fence -> fence.group(1)));
-        return Stream.concat(files, fences).filter(LayoutLawsTest::reads);
-    }
-
-    private static Stream<Path> files(Path folder) {
-        try (Stream<Path> files = Files.walk(folder)) {
-            return files.filter(Files::isRegularFile).sorted().toList().stream();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static String text(Path file) {
-        try {
-            return Files.readString(file);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static boolean reads(String text) {
-        return ProcedureParser.parse(SourceText.of("p", text)).problems().stream()
-                .noneMatch(Diagnostic::isError);
-    }
-
-    private static String tidied(String text) {
-        return Layout.of(SourceText.of("p", text));
+        return Tidiness.procedures();
     }
 
     @Test
@@ -76,16 +32,14 @@ class LayoutLawsTest {
     @ParameterizedTest
     @MethodSource("procedures")
     void a_tidied_procedure_means_what_it_meant_and_stays_as_it_is(String text) {
-        assertSaysTheSame(text);
+        Tidiness.assertSaysTheSame(text);
     }
 
     @ParameterizedTest
     @MethodSource("procedures")
     void whoever_wrote_it_and_wherever_they_broke_their_lines_the_tidy_text_is_one(String text) {
         for (int seed = 0; seed < 3; seed++) {
-            String commented = Untidy.withComments(text, seed);
-            assertSaysTheSame(commented);
-            assertThat(tidied(Untidy.of(commented, seed))).isEqualTo(tidied(commented));
+            assertHasOneLayout(text, seed);
         }
     }
 
@@ -96,38 +50,27 @@ class LayoutLawsTest {
 
     @Property(tries = 500, seed = "1")
     void so_does_any_procedure_whether_it_makes_sense_or_not(@ForAll("anyProcedures") String text, @ForAll long seed) {
-        Assume.that(reads(text));
+        Assume.that(Tidiness.reads(text));
 
+        assertHasOneLayout(text, seed);
+    }
+
+    @Property(tries = 60, seed = "1")
+    void so_does_any_procedure_that_compiles(@ForAll long seed) {
+        assertHasOneLayout(
+                Workshop.of(MadeProcedure.declarations(Chance.of(seed))).procedure(), seed);
+    }
+
+    /** With comments strewn in, it says the same when tidy; with its lines broken anywhere, the tidy text is the same. */
+    private static void assertHasOneLayout(String text, long seed) {
         String commented = Untidy.withComments(text, seed);
 
-        assertSaysTheSame(commented);
-        assertThat(tidied(Untidy.of(commented, seed))).isEqualTo(tidied(commented));
-    }
-
-    private static void assertSaysTheSame(String text) {
-        String tidy = tidied(text);
-
-        assertThat(tidied(tidy)).as("tidied twice").isEqualTo(tidy);
-        assertThat(Untidy.comments(tidy)).as("comments").isEqualTo(Untidy.comments(text));
-        assertThat(said(tidy)).isEqualTo(said(text));
-        assertThat(tidy).endsWith("\n").doesNotEndWith("\n\n").doesNotContain("\r", " \n", "\n\n\n");
-    }
-
-    /** What a procedure is understood to say: all of its tree and its graph, or what the compiler finds wrong with it. */
-    private static List<String> said(String text) {
-        SourceText source = SourceText.of("p", text);
-        Compiled compiled = Procedure.compile(source);
-        return Stream.of(
-                        Stream.of(GraphWords.of(
-                                ProcedureParser.parse(source).tree().declarations())),
-                        compiled.procedure().map(Procedure::graph).map(GraphWords::of).stream(),
-                        compiled.diagnostics().stream().map(each -> each.code() + " " + each.message()))
-                .flatMap(each -> each)
-                .toList();
+        Tidiness.assertSaysTheSame(commented);
+        assertThat(Tidiness.tidied(Untidy.of(commented, seed))).isEqualTo(Tidiness.tidied(commented));
     }
 
     @Test
     void a_text_that_does_not_read_has_no_layout() {
-        assertThatThrownBy(() -> tidied("check { ")).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Tidiness.tidied("check { ")).isInstanceOf(IllegalArgumentException.class);
     }
 }

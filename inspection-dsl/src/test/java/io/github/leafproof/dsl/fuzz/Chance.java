@@ -1,0 +1,31 @@
+package io.github.leafproof.dsl.fuzz;
+
+import com.code_intelligence.jazzer.api.FuzzedDataProvider;
+import java.util.List;
+import java.util.Random;
+
+/** Where choices come from: a fuzzer's bytes, which it can learn from, or a seed. */
+public interface Chance {
+
+    /** A number from 0 up to, not including, a bound. */
+    int below(int bound);
+
+    /** The choices that a fuzzer's input stands for; once it is used up, always the first. */
+    static Chance of(FuzzedDataProvider input) {
+        return bound -> input.consumeInt(0, bound - 1);
+    }
+
+    /** The same choices for the same seed. */
+    static Chance of(long seed) {
+        return new Random(seed)::nextInt;
+    }
+
+    /** Once in so many times, and never once an input is used up. */
+    default boolean oneIn(int times) {
+        return below(times) == times - 1;
+    }
+
+    default <T> T of(List<T> some) {
+        return some.get(below(some.size()));
+    }
+}
