@@ -12,6 +12,8 @@ channels {
 tokens {
     // Put there by UnitWords: a whole unit, `mm per turn`.
     UNIT,
+    // Put there by UnitWords: the `u` or `U` that states an uncertainty, `(u 0.2 K)`.
+    STATED,
     // Put there by TextLexer: a text whose closing quote is missing on its line.
     UNCLOSED_STRING,
     // Put there by Brackets: a comma between the arguments of a function, never one between options or limits.
@@ -116,6 +118,7 @@ ARROW: '->' | '\u2192';
 FULL_STOP: '.';
 PLUS: '+';
 MINUS: '-' | '\u2212';
+PLUS_MINUS: '\u00B1';
 TIMES: '*' | '\u00D7';
 DIVIDED_BY: '/' | '\u00F7';
 TO_THE: '^';
@@ -138,10 +141,9 @@ COMMENT: '//' ~[\r\n]* -> channel(COMMENTS);
 BLANK: [ \t\r\n\f\u00A0\u2009\u202F]+ -> channel(HIDDEN);
 // ---- signs of other languages, and anything else -------------------------------------------------------------------
 // Each is reported; WordReading says what is meant.
-FOREIGN: '==' | '!=' | '<>' | '=<' | '=>' | '&&' | '||' | '**' | ':=';
+FOREIGN: '==' | '!=' | '<>' | '=<' | '=>' | '&&' | '||' | '**' | ':=' | '+-' | '+/-';
 FOREIGN_COMMENT: '#' ~[\r\n]* | '/*' .*? '*/';
 CURLY_STRING: [\u201C\u201D\u201E\u00AB\u00BB] { readCurlyText(); };
-PLUS_MINUS: '\u00B1' | '+-' | '+/-';
 SEMICOLON: ';';
 UNKNOWN: .;
 

@@ -125,7 +125,7 @@ entered
     : trial+                                                    # trials
     | ITEMS text (COMMA text)*                                  # items
     | CANNOT text                                               # cannot
-    | MINUS? amount                                             # enteredAmount
+    | signed                                                    # enteredAmount
     | text                                                      # enteredText
     | (YES | NO | word)                                         # enteredWord
     ;
@@ -170,15 +170,24 @@ tolerateBoth: TOLERATE TO value (COMMA value)?;
 value: sum (IN UNIT)?;
 
 sum
-    : primary                                                   # plain
+    : primary uncertainty?                                      # plain
     | <assoc=right> sum TO_THE sum                              # power
     | MINUS sum                                                 # negated
     | sum (TIMES | DIVIDED_BY) sum                              # product
     | sum (PLUS | MINUS) sum                                    # addition
     ;
 
+// How well the value before it is known.
+uncertainty
+    : PLUS_MINUS signed                                         # limits
+    | LPAREN STATED EQUALS? signed (ARGUMENT_COMMA coverage)? RPAREN # stated
+    ;
+
+coverage: name EQUALS? signed;
+
 primary
     : amount                                                    # number
+    | PLUS_MINUS signed                                         # limitsOfNothing
     | text                                                      # quoted
     | (YES | NO)                                                # yesNo
     | ENGINE FULL_STOP name (FULL_STOP name)*                   # engineFact
@@ -206,6 +215,8 @@ target: name (LBRACKET name RBRACKET)*;
 option: name | text;
 
 amount: NUMBER UNIT?;
+
+signed: MINUS? amount;
 
 text: STRING | UNCLOSED_STRING | CURLY_STRING;
 

@@ -12,7 +12,6 @@ public enum Code {
     LP107("A text without its closing quote"),
     LP108("Quotes that are not the straight ones"),
     LP109("A semicolon"),
-    LP110("An uncertainty written into the procedure"),
     LP111("A decimal comma"),
     LP112("A number without a digit before its point"),
     LP113("A full stop behind a unit"),
@@ -72,6 +71,11 @@ public enum Code {
     LP224("A type is not known"),
     LP225("An instrument reads something that is no quantity"),
     LP226("An observation and its gauge do not go together"),
+    LP227("An uncertainty is of another kind than its value"),
+    LP228("An uncertainty is not above zero"),
+    LP229("A coverage factor is missing or makes no sense"),
+    LP230("What is counted is given an uncertainty"),
+    LP231("A plus-minus stands without a value"),
 
     // 3xx: names
     LP301("A name is not known"),

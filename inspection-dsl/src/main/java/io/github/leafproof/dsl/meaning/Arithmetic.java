@@ -49,8 +49,9 @@ final class Arithmetic {
         }
         Dimension dimension = operand.type().inArithmetic().orElseThrow();
         if (dimension.isAbsolute()) {
-            if (operand.formula() instanceof Constant && negated.operand() instanceof Expression.Amount number) {
-                return minusDegrees(number, negated);
+            Expression minus = minus(negated.operand(), negated);
+            if (minus != null) {
+                return expressions.value(minus, env, null);
             }
             problems.add(TypeDiagnostics.absoluteTemperature(negated.span(), "turned to its negative"));
             return null;
@@ -60,11 +61,18 @@ final class Arithmetic {
     }
 
     /** −5 °C is a temperature of its own, not the negative of 5 °C, which as 278 K would make no sense. */
-    private @Nullable Typed minusDegrees(Expression.Amount number, Expression.Negated negated) {
-        return expressions.value(
-                new Expression.Amount("-" + number.number(), number.unit(), number.unitSpan(), negated.span()),
-                Env.TOP,
-                null);
+    private static @Nullable Expression minus(Expression degrees, Expression.Negated negated) {
+        if (degrees instanceof Expression.Amount number) {
+            return new Expression.Amount("-" + number.number(), number.unit(), number.unitSpan(), negated.span());
+        }
+        if (!(degrees instanceof Expression.Uncertain known)) {
+            return null;
+        }
+        Expression value = minus(known.value(), negated);
+        return value == null
+                ? null
+                : new Expression.Uncertain(
+                        value, known.stated(), known.signSpan(), known.uncertainty(), known.coverage(), negated.span());
     }
 
     private static String words(Dimension dimension) {

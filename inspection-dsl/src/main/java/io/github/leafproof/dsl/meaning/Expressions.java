@@ -31,6 +31,7 @@ final class Expressions {
     private final Problems problems;
     private final Names names;
     private final Arithmetic arithmetic;
+    private final Uncertainties uncertainties;
     private final Comparisons comparisons;
     private final Choices choices;
     private final EngineFacts engineFacts;
@@ -41,6 +42,7 @@ final class Expressions {
         this.problems = problems;
         this.names = names;
         this.arithmetic = new Arithmetic(problems, this, names);
+        this.uncertainties = new Uncertainties(problems, this);
         this.comparisons = new Comparisons(problems, this);
         this.choices = new Choices(problems, this);
         this.engineFacts = new EngineFacts(problems, names);
@@ -84,6 +86,9 @@ final class Expressions {
     private @Nullable Typed understood(Expression expression, Env env, @Nullable Type expected) {
         if (expression instanceof Expression.Amount number) {
             return number(number);
+        }
+        if (expression instanceof Expression.Uncertain uncertain) {
+            return uncertainties.value(uncertain, env);
         }
         if (expression instanceof Expression.Quoted quoted) {
             return quoted(quoted, env, expected);
@@ -136,14 +141,25 @@ final class Expressions {
     }
 
     private @Nullable Typed number(Expression.Amount number) {
+        Quantity quantity = quantity(number);
+        if (quantity == null) {
+            return null;
+        }
+        String words = number.unit().isEmpty()
+                ? number.number()
+                : number.number() + " " + quantity.unit().symbol();
+        return Typed.constant(Value.Amount.stated(quantity), words, new Type.Measure(quantity.dimension()));
+    }
+
+    /** The quantity that a number and its unit stand for, or null after saying why they stand for none. */
+    @Nullable
+    Quantity quantity(Expression.Amount number) {
         Unit unit = unit(number.unit(), number.unitSpan());
         if (unit == null) {
             return null;
         }
         try {
-            Quantity quantity = Quantity.of(number.number(), unit);
-            String words = number.unit().isEmpty() ? number.number() : number.number() + " " + unit.symbol();
-            return Typed.constant(Value.Amount.stated(quantity), words, new Type.Measure(quantity.dimension()));
+            return Quantity.of(number.number(), unit);
         } catch (QuantityException wrong) {
             problems.add(TypeDiagnostics.badNumber(number.span(), wrong.problem(), wrong.remedy()));
             return null;

@@ -12,6 +12,7 @@ import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
+import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Expression.Relation;
 import io.github.leafproof.inspection.quantity.Dimension;
@@ -85,10 +86,20 @@ final class LimitComparisons {
     private @Nullable Formula equal(Expression.Compared compared, Typed left, Formula limit) {
         if (!(left.type() instanceof Type.Count) && !left.type().equals(Type.number())) {
             problems.add(
-                    TypeDiagnostics.measuredEqual(compared.span(), left.type().words()));
+                    TypeDiagnostics.measuredEqual(compared.span(), left.type().words(), tolerance(compared.right())));
             return null;
         }
         return new SameNumber(left.formula(), limit, compared.relation() == Relation.IS);
+    }
+
+    /** Who writes {@code is 5 mm ± 0.1 mm} means a tolerance. */
+    private static @Nullable String tolerance(Expression limit) {
+        if (!(limit instanceof Expression.Uncertain known) || known.stated() != Expression.Stated.LIMITS) {
+            return null;
+        }
+        Span value = known.value().span();
+        Span by = known.uncertainty().span();
+        return "within " + by.source().of(by) + " of " + value.source().of(value);
     }
 
     @Nullable

@@ -140,7 +140,9 @@ final class Operations {
     }
 
     private static String operand(Expression expression, Typed typed) {
-        boolean compound = expression instanceof Expression.Arithmetic || expression instanceof Expression.Negated;
+        boolean compound = expression instanceof Expression.Arithmetic
+                || expression instanceof Expression.Negated
+                || expression instanceof Expression.Uncertain;
         return compound ? "(" + typed.formula().words() + ")" : typed.formula().words();
     }
 

@@ -6,6 +6,7 @@ import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.inspection.quantity.Spelling;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Mistakes with dimensions, units and types. */
 public final class TypeDiagnostics {
@@ -145,9 +146,13 @@ public final class TypeDiagnostics {
                 .help(wanted);
     }
 
-    public static Diagnostic measuredEqual(Span span, String words) {
+    /** @param near how the tolerance is written that was probably meant, or null */
+    public static Diagnostic measuredEqual(Span span, String words, @Nullable String near) {
         return Diagnostic.error(Code.LP216, span, "a measured " + words + " is never exactly equal to anything")
-                .help("say how near is near enough: within … of …, or between … and …");
+                .help(
+                        near == null
+                                ? "say how near is near enough: within … of …, or between … and …"
+                                : "± says how well a value is known; for a tolerance write: " + near);
     }
 
     public static Diagnostic noOption(Span span, String words, List<String> options) {
@@ -209,7 +214,7 @@ public final class TypeDiagnostics {
     }
 
     /** With its article: a length, an angle, yes or no. */
-    private static String a(String words) {
+    static String a(String words) {
         if (words.equals("yes/no")) {
             return "a yes or no";
         }

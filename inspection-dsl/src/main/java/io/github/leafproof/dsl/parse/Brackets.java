@@ -106,7 +106,7 @@ final class Brackets {
             throw new BoundedParser.TooDeep(Words.span(word));
         }
         boolean isCall = word.getType() == InspectionLexer.LPAREN
-                && Keywords.isName(words.type(at - 1))
+                && (Keywords.isName(words.type(at - 1)) || words.type(at + 1) == InspectionLexer.STATED)
                 && words.type(at - 2) != InspectionLexer.DEFINE;
         open.push(new Open(word, indent, isCall));
         result.add(word);

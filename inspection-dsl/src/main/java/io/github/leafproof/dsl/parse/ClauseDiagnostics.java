@@ -50,6 +50,13 @@ final class ClauseDiagnostics {
                 .help("keep one of them");
     }
 
+    static Diagnostic limitsOfNothing(Span sign, Expression.Amount amount) {
+        String written = amount.unit().isEmpty() ? amount.number() : amount.number() + " " + amount.unit();
+        return Diagnostic.error(Code.LP231, sign, "no value stands before this sign")
+                .help("a tolerance is written without it: `within " + written
+                        + " of …`; how well a value is known stands behind the value, as in 5 mm ± 0.1 mm");
+    }
+
     static Diagnostic commaBetweenArms(Span comma) {
         return Diagnostic.error(Code.LP141, comma, "no comma stands between the answers of a choice")
                 .help("take it out; several options for one answer begin on a line of their own");

@@ -94,6 +94,7 @@ final class Expectations {
             case InspectionLexer.UNIT -> "a unit";
             case InspectionLexer.DIGITS -> "`digits`";
             case InspectionLexer.ARROW -> "`->`";
+            case InspectionLexer.STATED -> "`u` or `U` and how well it is known";
             case org.antlr.v4.runtime.Token.EOF -> "the end";
             default -> "`" + sign(type) + "`";
         };

@@ -97,7 +97,8 @@ final class ExpressionBuilder extends InspectionParserBaseVisitor<Expression> {
 
     @Override
     public Expression visitPlain(InspectionParser.PlainContext context) {
-        return primaries.primary(context.primary());
+        Expression value = primaries.primary(context.primary());
+        return context.uncertainty() == null ? value : primaries.uncertain(value, context.uncertainty());
     }
 
     @Override

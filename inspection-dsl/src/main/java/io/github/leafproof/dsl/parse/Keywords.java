@@ -75,6 +75,7 @@ final class Keywords {
     static final IntervalSet OPERATORS = set(
             InspectionLexer.PLUS,
             InspectionLexer.MINUS,
+            InspectionLexer.PLUS_MINUS,
             InspectionLexer.TIMES,
             InspectionLexer.DIVIDED_BY,
             InspectionLexer.TO_THE,

@@ -8,6 +8,7 @@ import io.github.leafproof.dsl.syntax.Target;
 import io.github.leafproof.dsl.syntax.Text;
 import java.util.ArrayList;
 import java.util.List;
+import org.antlr.v4.runtime.Token;
 import org.jspecify.annotations.Nullable;
 
 /** What stands between the operators: numbers, texts, names, calls, choices. */
@@ -28,6 +29,41 @@ final class PrimaryBuilder extends InspectionParserBaseVisitor<Expression> {
     @Override
     public Expression visitNumber(InspectionParser.NumberContext context) {
         return things.amount(context.amount());
+    }
+
+    /** A sign too many in front of a tolerance: the rest reads on without it. */
+    @Override
+    public Expression visitLimitsOfNothing(InspectionParser.LimitsOfNothingContext context) {
+        Expression.Amount amount = things.signed(context.signed());
+        things.report(ClauseDiagnostics.limitsOfNothing(Words.span(need(context.PLUS_MINUS())), amount));
+        return amount;
+    }
+
+    Expression uncertain(Expression value, InspectionParser.UncertaintyContext context) {
+        InspectionParser.UncertaintyContext uncertainty = need(context);
+        if (uncertainty instanceof InspectionParser.LimitsContext limits) {
+            return new Expression.Uncertain(
+                    value,
+                    Expression.Stated.LIMITS,
+                    Words.span(need(limits.PLUS_MINUS())),
+                    things.signed(limits.signed()),
+                    null,
+                    value.span().to(span(limits)));
+        }
+        InspectionParser.StatedContext stated = (InspectionParser.StatedContext) uncertainty;
+        Token letter = need(stated.STATED());
+        return new Expression.Uncertain(
+                value,
+                letter.getText().equals("u") ? Expression.Stated.STANDARD : Expression.Stated.EXPANDED,
+                Words.span(letter),
+                things.signed(stated.signed()),
+                stated.coverage() == null ? null : coverage(stated.coverage()),
+                value.span().to(span(stated)));
+    }
+
+    private Expression.Coverage coverage(InspectionParser.CoverageContext context) {
+        InspectionParser.CoverageContext coverage = need(context);
+        return new Expression.Coverage(things.name(coverage.name()), things.signed(coverage.signed()), span(coverage));
     }
 
     @Override

@@ -35,6 +35,7 @@ final class SignDiagnostics {
             case "&&" -> "and";
             case "||" -> "or";
             case "**" -> "^";
+            case "+-", "+/-" -> "±";
             case "=<" -> "at most";
             case "=>" -> "at least";
             case "==" -> "is";
@@ -55,11 +56,6 @@ final class SignDiagnostics {
 
     static Diagnostic semicolon(Span sign) {
         return Diagnostic.error(Code.LP109, sign, "no semicolon is needed").help("take it out");
-    }
-
-    static Diagnostic plusMinus(Span sign) {
-        return Diagnostic.error(Code.LP110, sign, "an uncertainty cannot be written in a procedure")
-                .help("write `within 0.05 mm of x` for a limit; how well a gauge measures is said in the gauge tray");
     }
 
     static Diagnostic decimalComma(Span number, String meant) {

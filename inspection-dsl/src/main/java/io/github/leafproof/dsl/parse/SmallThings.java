@@ -115,6 +115,15 @@ final class SmallThings {
                 span(amount));
     }
 
+    /** An amount that may be negative. */
+    Expression.Amount signed(InspectionParser.@Nullable SignedContext context) {
+        InspectionParser.SignedContext signed = need(context);
+        Expression.Amount amount = amount(signed.amount());
+        return signed.MINUS() == null
+                ? amount
+                : new Expression.Amount("-" + amount.number(), amount.unit(), amount.unitSpan(), span(signed));
+    }
+
     /** A number's digits as Java reads them. */
     static String digits(Token number) {
         return number.getText().replace('\u2212', '-');

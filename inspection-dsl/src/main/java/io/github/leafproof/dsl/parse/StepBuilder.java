@@ -76,9 +76,8 @@ final class StepBuilder {
             return new Entered.Cannot(things.text(cannot.text()), span(cannot));
         }
         if (entered instanceof InspectionParser.EnteredAmountContext amount) {
-            Expression.Amount number = things.amount(amount.amount());
-            String sign = amount.MINUS() == null ? "" : "-";
-            return new Entered.Amount(sign + number.number(), number.unit(), span(amount));
+            Expression.Amount number = things.signed(amount.signed());
+            return new Entered.Amount(number.number(), number.unit(), number.span());
         }
         if (entered instanceof InspectionParser.EnteredTextContext text) {
             return new Entered.Quoted(things.text(text.text()), span(text));

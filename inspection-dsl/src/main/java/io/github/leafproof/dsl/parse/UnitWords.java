@@ -6,7 +6,8 @@ import org.antlr.v4.runtime.CommonToken;
 /**
  * Joins the words of each unit to one. A unit stands behind a number or behind {@code in}, on the same line: a word,
  * and further words joined by {@code per}, by a middle dot, or by a slash without blanks. The grammar alone cannot
- * tell a unit from a name, since both are words of the shop's choosing.
+ * tell a unit from a name, since both are words of the shop's choosing. For the same reason it cannot tell the {@code u}
+ * of an uncertainty from a name, so that is marked here too.
  */
 final class UnitWords {
 
@@ -30,8 +31,14 @@ final class UnitWords {
         while (at < words.size()) {
             boolean mayHaveUnit = mayHaveUnit();
             result.add(words.get(at++));
+            boolean noCall = words.type(at - 1) == InspectionLexer.NUMBER
+                    || words.type(at - 2) == InspectionLexer.FULL_STOP
+                    || words.type(at - 1) == InspectionLexer.RPAREN;
             if (mayHaveUnit && isUnitWord(at)) {
                 readUnit();
+            }
+            if (isUncertainty(at, noCall)) {
+                words.get(at + 1).setType(InspectionLexer.STATED);
             }
         }
         return words.with(result);
@@ -108,7 +115,23 @@ final class UnitWords {
      */
     private boolean beginsSomethingElse(int index) {
         return switch (words.type(index + 1)) {
-            case InspectionLexer.COLON, InspectionLexer.LPAREN, InspectionLexer.LBRACKET, InspectionLexer.ARROW -> true;
+            case InspectionLexer.LPAREN -> !isUncertainty(index + 1, true);
+            case InspectionLexer.COLON, InspectionLexer.LBRACKET, InspectionLexer.ARROW -> true;
+            default -> false;
+        };
+    }
+
+    /**
+     * Whether an uncertainty is stated here, {@code (u 0.2 K)}. Behind a name only a number can tell it from the arguments
+     * of a function; where nothing can be called, anything that may follow will do.
+     */
+    private boolean isUncertainty(int index, boolean noCall) {
+        if (words.type(index) != InspectionLexer.LPAREN || !words.letters(index + 1).matches("[uU]")) {
+            return false;
+        }
+        return switch (words.type(index + 2)) {
+            case InspectionLexer.NUMBER -> true;
+            case InspectionLexer.EQUALS, InspectionLexer.MINUS -> noCall;
             default -> false;
         };
     }

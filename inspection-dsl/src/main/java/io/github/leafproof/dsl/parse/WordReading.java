@@ -45,11 +45,6 @@ final class WordReading {
             case InspectionLexer.SEMICOLON -> problems.add(SignDiagnostics.semicolon(span));
             case InspectionLexer.FOREIGN_COMMENT -> problems.add(SignDiagnostics.foreignComment(span));
             case InspectionLexer.FOREIGN -> foreign(token, span);
-            case InspectionLexer.PLUS_MINUS -> {
-                problems.add(SignDiagnostics.plusMinus(span));
-                token.setType(InspectionLexer.PLUS);
-                words.add(token);
-            }
             case InspectionLexer.UNCLOSED_STRING -> {
                 // Where the text was to end is only guessed at, so what follows on its line may be lost in it.
                 problems.add(TextDiagnostics.quoteMissing(span));
@@ -70,6 +65,7 @@ final class WordReading {
             case "&&" -> InspectionLexer.AND;
             case "||" -> InspectionLexer.OR;
             case "**" -> InspectionLexer.TO_THE;
+            case "+-", "+/-" -> InspectionLexer.PLUS_MINUS;
             case "=<" -> InspectionLexer.NOT_MORE;
             case "=>" -> InspectionLexer.NOT_LESS;
             default -> InspectionLexer.EQUALS;

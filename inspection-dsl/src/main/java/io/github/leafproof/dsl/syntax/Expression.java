@@ -20,6 +20,45 @@ public sealed interface Expression {
      */
     record Amount(String number, String unit, Span unitSpan, Span span) implements Expression {}
 
+    /** In which of the three ways an uncertainty is stated. */
+    enum Stated {
+        /** {@code ± a}. */
+        LIMITS("±"),
+        /** {@code (u a)}. */
+        STANDARD("u"),
+        /** {@code (U a, k 2)}. */
+        EXPANDED("U");
+
+        private final String sign;
+
+        Stated(String sign) {
+            this.sign = sign;
+        }
+
+        /** As written. */
+        public String sign() {
+            return sign;
+        }
+    }
+
+    /**
+     * A value and how well it is known: {@code 0.05 mm ± 0.01 mm}, {@code 21.3 °C (u 0.2 K)},
+     * {@code 0.110 mm (U 0.004 mm, k 2)}.
+     *
+     * @param signSpan the sign or letter that says in which way it is stated
+     * @param coverage what is written behind the comma, or null
+     */
+    record Uncertain(
+            Expression value,
+            Stated stated,
+            Span signSpan,
+            Amount uncertainty,
+            @Nullable Coverage coverage,
+            Span span) implements Expression {}
+
+    /** {@code k 2}: a word and a number. */
+    record Coverage(Name word, Amount number, Span span) {}
+
     /** A quoted text. */
     record Quoted(Text text, Span span) implements Expression {}
 

@@ -36,11 +36,11 @@ class GrammarPageTest {
             "BLANK",
             "FOREIGN",
             "FOREIGN_COMMENT",
-            "PLUS_MINUS",
             "SEMICOLON",
             "UNKNOWN",
             "UNIT",
             "UNIT_SIGN",
+            "STATED",
             "STRING",
             "ARGUMENT_COMMA");
 
@@ -52,6 +52,7 @@ class GrammarPageTest {
                 .replace(" EOF;", ";");
         Map<String, String> spellings = GrammarNotation.spellings(lexer);
         spellings.put("ARGUMENT_COMMA", "','");
+        spellings.put("STATED", "('u' | 'U')");
         String words = lexer.lines()
                 .filter(line -> LEXICAL.stream().anyMatch(name -> line.matches("(fragment )?" + name + ":.*")))
                 .map(line -> line.replace("fragment ", ""))
