@@ -3,8 +3,10 @@ package io.github.leafproof.inspection.gauge;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Quantity;
+import io.github.leafproof.inspection.quantity.Series;
 import io.github.leafproof.inspection.quantity.Source;
 import io.github.leafproof.inspection.quantity.Uncertainty;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -58,17 +60,41 @@ public record ReadingInstrument(
      * @throws IllegalArgumentException when {@code shown} is of another dimension
      */
     public Estimate read(Quantity shown, String readingName) {
-        if (!shown.dimension().equals(of)) {
-            throw new IllegalArgumentException(name + " reads " + of.words() + ", but " + shown
-                    + " is of another kind (" + shown.dimension().words() + ")");
-        }
+        requireReadingOf(shown);
         Estimate reading =
                 uncertainty == null ? Estimate.exact(shown) : Estimate.of(shown, uncertainty, Source.stated(name));
         return resolution == null
                 ? reading
                 : reading.withIndependent(
-                        Uncertainty.ofResolution(resolution),
-                        Source.withinLimits(name + ", last digit of " + readingName));
+                        Uncertainty.ofResolution(resolution), Source.withinLimits(lastDigit(readingName)));
+    }
+
+    /**
+     * What is known after reading the instrument several times. What it may be off is the same each time.
+     *
+     * @param shown what it showed, in order, each of the instrument's dimension; one or more
+     * @param seriesName names these readings among all
+     * @throws IllegalArgumentException when something shown is of another dimension
+     */
+    public Series read(List<Quantity> shown, String seriesName) {
+        shown.forEach(this::requireReadingOf);
+        Dimension difference = of.difference();
+        Estimate off = uncertainty == null
+                ? Estimate.exact(0, difference)
+                : Estimate.of(Quantity.of(0, shown.get(0).unit().difference()), uncertainty, Source.stated(name));
+        double digit = resolution == null ? 0 : Uncertainty.ofResolution(resolution);
+        return Series.of(seriesName, shown).takenWith(new Series.Instrument(off, digit, lastDigit(seriesName)));
+    }
+
+    private String lastDigit(String readingName) {
+        return name + ", last digit of " + readingName;
+    }
+
+    private void requireReadingOf(Quantity shown) {
+        if (!shown.dimension().equals(of)) {
+            throw new IllegalArgumentException(name + " reads " + of.words() + ", but " + shown
+                    + " is of another kind (" + shown.dimension().words() + ")");
+        }
     }
 
     private static void requireStepOf(Dimension of, Quantity resolution, String name) {

@@ -124,6 +124,7 @@ entry: target entered;
 entered
     : trial+                                                    # trials
     | ITEMS text (COMMA text)*                                  # items
+    | SERIES signed (COMMA signed)*                             # readings
     | CANNOT text                                               # cannot
     | signed                                                    # enteredAmount
     | text                                                      # enteredText

@@ -76,6 +76,9 @@ public enum Code {
     LP229("A coverage factor is missing or makes no sense"),
     LP230("What is counted is given an uncertainty"),
     LP231("A plus-minus stands without a value"),
+    LP232("A series is made of what is no quantity"),
+    LP233("Repeated readings are taken for one number"),
+    LP234("A statistic is taken of something that is no series"),
 
     // 3xx: names
     LP301("A name is not known"),

@@ -53,6 +53,9 @@ public final class Shown {
         if (value instanceof Value.Felt felt) {
             return felt.evidence().rangeWords(units);
         }
+        if (value instanceof Value.Readings readings) {
+            return readings.series().toString();
+        }
         if (value instanceof Value.Pick pick) {
             return pick.word();
         }

@@ -75,6 +75,18 @@ public sealed interface Type {
         }
     }
 
+    /**
+     * Readings of one thing, repeated, in order. Only what is computed of all of them is a number: their mean, say.
+     *
+     * @param of what each reading is: a quantity or a count
+     */
+    record Series(Type of) implements Type {
+        @Override
+        public String words() {
+            return "series of " + of.words();
+        }
+    }
+
     /** The dimension with which the type takes part in arithmetic: a count is a ratio and a gap a length. */
     default Optional<Dimension> inArithmetic() {
         if (this instanceof Measure measure) {

@@ -7,6 +7,7 @@ import io.github.leafproof.inspection.gauge.Feeler;
 import io.github.leafproof.inspection.gauge.PinSet;
 import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Quantity;
+import io.github.leafproof.inspection.quantity.Series;
 import io.github.leafproof.inspection.quantity.Unit;
 import io.github.leafproof.inspection.verdict.Conformity;
 import io.github.leafproof.inspection.verdict.Outcome;
@@ -70,6 +71,9 @@ public sealed interface Value {
             return new Felt(gap, all, set);
         }
     }
+
+    /** Repeated readings. */
+    record Readings(Series series) implements Value {}
 
     /** The chosen option, by its place in the type's list. */
     record Pick(int option, String word) implements Value {}

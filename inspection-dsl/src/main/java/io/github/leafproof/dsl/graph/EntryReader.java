@@ -11,6 +11,7 @@ import io.github.leafproof.inspection.gauge.ReadingInstrument;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.QuantityException;
+import io.github.leafproof.inspection.quantity.Series;
 import io.github.leafproof.inspection.quantity.Unit;
 import io.github.leafproof.inspection.record.Entry;
 import io.github.leafproof.inspection.record.Given;
@@ -60,6 +61,9 @@ final class EntryReader {
         if (type instanceof Type.Count && given instanceof Given.Count count) {
             return count(count.number(), entry);
         }
+        if (type instanceof Type.Series series && given instanceof Given.Series readings) {
+            return series(observation, series.of(), readings, entry);
+        }
         if (type instanceof Type.Measure measure) {
             return measured(observation, measure.dimension(), entry);
         }
@@ -94,25 +98,64 @@ final class EntryReader {
             problems.otherDimension(entry, shown, dimension);
             return null;
         }
-        Gauge gauge = observation.gauge() == null
-                ? null
-                : gauges.get(observation.gauge().name());
-        return gauge instanceof ReadingInstrument instrument
+        return gauge(observation) instanceof ReadingInstrument instrument
                 ? Value.Amount.of(instrument.read(shown, observation.name()))
                 : Value.Amount.stated(shown);
     }
 
-    private @Nullable Quantity quantity(Node.Observation observation, Entry entry) {
+    /** Readings as they were taken; everything that is wrong with one of them is said. */
+    private @Nullable Value series(Node.Observation observation, Type of, Given.Series given, Entry entry) {
+        List<Quantity> readings = new ArrayList<>();
+        for (String text : given.readings()) {
+            Quantity reading = parsed(text, entry);
+            if (reading != null && isOf(of, reading, entry)) {
+                readings.add(reading);
+            }
+        }
+        if (readings.size() < given.readings().size()) {
+            return null;
+        }
+        return new Value.Readings(
+                gauge(observation) instanceof ReadingInstrument instrument
+                        ? instrument.read(readings, observation.name())
+                        : Series.of(observation.name(), readings));
+    }
+
+    private boolean isOf(Type of, Quantity reading, Entry entry) {
+        Dimension dimension = of.inArithmetic().orElseThrow();
+        if (!reading.dimension().equals(dimension)) {
+            problems.otherDimension(entry, reading, dimension);
+            return false;
+        }
+        boolean counted = reading.base() >= 0 && reading.base() == Math.rint(reading.base());
+        if (of instanceof Type.Count && !counted) {
+            problems.noCount(entry, reading.toString());
+            return false;
+        }
+        return true;
+    }
+
+    private @Nullable Gauge gauge(Node.Observation observation) {
+        return observation.gauge() == null
+                ? null
+                : gauges.get(observation.gauge().name());
+    }
+
+    private @Nullable Quantity parsed(String text, Entry entry) {
         try {
-            if (entry.given() instanceof Given.Words words) {
-                return Quantity.parse(words.text());
-            }
-            if (entry.given() instanceof Given.Count count) {
-                return Quantity.of(count.number().toString(), Unit.ONE);
-            }
+            return Quantity.parse(text);
         } catch (QuantityException wrong) {
             problems.noQuantity(entry, wrong);
             return null;
+        }
+    }
+
+    private @Nullable Quantity quantity(Node.Observation observation, Entry entry) {
+        if (entry.given() instanceof Given.Words words) {
+            return parsed(words.text(), entry);
+        }
+        if (entry.given() instanceof Given.Count count) {
+            return parsed(count.number().toString(), entry);
         }
         problems.otherKind(entry, observation);
         return null;

@@ -23,7 +23,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /** Reads a sheet for a graph: finds the observations it names, and what its entries mean with the gauges of the tray. */
 final class EvidenceReader {
@@ -151,7 +150,7 @@ final class EvidenceReader {
             }
             if (entry.corrects() && readable) {
                 unsayLast(said, current, entry);
-            } else if (!current.isEmpty() && !(observation.type() instanceof Type.Gap)) {
+            } else if (!current.isEmpty() && !isAddedTo(observation.type())) {
                 problems.observedTwice(entry);
             }
             Value value = reader.value(observation, entry);
@@ -170,6 +169,11 @@ final class EvidenceReader {
         statements.put(observation.name(), List.copyOf(said));
     }
 
+    /** Whether what is entered later adds to what was entered before. */
+    private static boolean isAddedTo(Type type) {
+        return type instanceof Type.Gap || type instanceof Type.Series;
+    }
+
     private void unsayLast(List<Evidence.Statement> said, List<Value> current, Entry entry) {
         if (current.isEmpty()) {
             problems.correctsNothing(entry);
@@ -180,7 +184,7 @@ final class EvidenceReader {
         said.set(said.size() - 1, new Evidence.Statement(last.entry(), last.value(), true));
     }
 
-    /** What several entries say together: the trials of a gap add up, and anything else is said once. */
+    /** What several entries say together: trials of a gap and readings of a series add up, anything else is said once. */
     private static Value together(Node.Observation observation, List<Value> values, boolean afterAdjustment) {
         if (values.isEmpty()) {
             if (afterAdjustment) {
@@ -191,12 +195,18 @@ final class EvidenceReader {
                     ? Value.Missing.of(Lack.Kind.NOT_ASKED, observation.name(), "was left out, as it may be")
                     : Value.Missing.of(Lack.Kind.NOT_ENTERED, observation.name(), "was not entered");
         }
-        Value.@Nullable Felt felt = null;
-        for (Value value : values) {
-            if (value instanceof Value.Felt more) {
-                felt = felt == null ? more : felt.with(more);
-            }
+        return values.stream().reduce(EvidenceReader::together).orElseThrow();
+    }
+
+    private static Value together(Value before, Value more) {
+        if (before instanceof Value.Felt felt && more instanceof Value.Felt trials) {
+            return felt.with(trials);
         }
-        return felt == null ? values.get(values.size() - 1) : felt;
+        if (before instanceof Value.Readings readings && more instanceof Value.Readings later) {
+            return new Value.Readings(readings.series().with(later.series()));
+        }
+        // That a leaf could not be offered any more takes nothing from what was felt before.
+        boolean known = before instanceof Value.Felt || before instanceof Value.Readings;
+        return known && more instanceof Value.Missing ? before : more;
     }
 }

@@ -157,6 +157,9 @@ final class SheetProblems {
         if (type instanceof Type.Items) {
             return "a list of things";
         }
+        if (type instanceof Type.Series) {
+            return "a " + type.words();
+        }
         return type instanceof Type.YesNo ? "yes or no" : type instanceof Type.Count ? "a whole number" : "words";
     }
 
@@ -185,6 +188,11 @@ final class SheetProblems {
         }
         if (type instanceof Type.Items) {
             return "\"items\": [ \"engine\" ]";
+        }
+        if (type instanceof Type.Series series) {
+            return series.of().inArithmetic().orElseThrow().isRatio()
+                    ? "\"series\": [ 3, 4 ]"
+                    : "\"series\": [ \"…\", \"…\" ], each a number and its unit";
         }
         if (type instanceof Type.Count) {
             return "\"value\": 3";

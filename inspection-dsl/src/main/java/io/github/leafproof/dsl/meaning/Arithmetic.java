@@ -3,10 +3,12 @@ package io.github.leafproof.dsl.meaning;
 import io.github.leafproof.dsl.formula.AdjusterAdvice;
 import io.github.leafproof.dsl.formula.Applied;
 import io.github.leafproof.dsl.formula.Computed;
-import io.github.leafproof.dsl.formula.Constant;
 import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.formula.NextLeafAdvice;
+import io.github.leafproof.dsl.formula.OfReadings;
+import io.github.leafproof.dsl.formula.Statistic;
 import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.message.SeriesDiagnostics;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.inspection.quantity.Dimension;
@@ -89,6 +91,10 @@ final class Arithmetic {
         if (name.equals("next_leaf") || name.equals("adjuster_turn")) {
             return advice(call, env, name.equals("next_leaf"));
         }
+        Optional<Statistic> statistic = Statistic.named(name);
+        if (statistic.isPresent()) {
+            return statistic(statistic.get(), call, env);
+        }
         Optional<Builtin> builtin = Builtin.named(name);
         return builtin.isPresent() ? builtin(builtin.get(), call, env) : defined(call, env);
     }
@@ -119,6 +125,30 @@ final class Arithmetic {
                 .map(argument -> argument.formula().words())
                 .collect(Collectors.joining(", ", function.word() + "(", ")"));
         return computed(function.rule(), arguments, words, result.get());
+    }
+
+    private @Nullable Typed statistic(Statistic statistic, Expression.Call call, Env env) {
+        if (call.arguments().size() != 1) {
+            call.arguments().forEach(argument -> expressions.besides(argument, env));
+            problems.add(TypeDiagnostics.wrongArguments(
+                    call.span(),
+                    statistic.word(),
+                    "one series",
+                    call.arguments().size()));
+            return null;
+        }
+        Expression argument = call.arguments().get(0);
+        Typed readings = expressions.value(argument, env, null);
+        if (readings == null) {
+            return null;
+        }
+        if (!(readings.type() instanceof Type.Series series)) {
+            problems.add(SeriesDiagnostics.needsSeries(
+                    argument.span(), statistic.word(), readings.type().words()));
+            return null;
+        }
+        Dimension dimension = statistic.dimension(series.of().inArithmetic().orElseThrow());
+        return new Typed(new OfReadings(statistic, readings.formula()), new Type.Measure(dimension));
     }
 
     private @Nullable Typed defined(Expression.Call call, Env env) {

@@ -1,6 +1,7 @@
 package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.formula.Computed;
+import io.github.leafproof.dsl.formula.Statistic;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Estimate;
 import java.util.List;
@@ -47,10 +48,10 @@ record Builtin(String word, int arguments, DimensionRule dimensions, Computed.Ru
         return ALL.stream().filter(each -> each.word.equals(word)).findFirst();
     }
 
-    /** Every function that the language brings, those that give advice too. */
+    /** Every function that the language brings, those of readings and those that give advice too. */
     static List<String> names() {
-        return Stream.concat(ALL.stream().map(Builtin::word), Stream.of("next_leaf", "adjuster_turn"))
-                .toList();
+        Stream<String> others = Stream.concat(Statistic.words().stream(), Stream.of("next_leaf", "adjuster_turn"));
+        return Stream.concat(ALL.stream().map(Builtin::word), others).toList();
     }
 
     /** Whether it takes so many values. */

@@ -133,6 +133,11 @@ final class Comparisons {
             problems.add(TypeDiagnostics.itemsCompared(compared.span()));
             return null;
         }
+        if (!left.isNumeric()) {
+            expressions.isNoNumber(compared.left(), left.type());
+            expressions.besides(compared.right(), env);
+            return null;
+        }
         return limits.compared(compared, left, env);
     }
 

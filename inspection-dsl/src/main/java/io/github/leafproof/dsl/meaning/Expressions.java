@@ -8,6 +8,7 @@ import io.github.leafproof.dsl.formula.Phrase;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.message.NameDiagnostics;
+import io.github.leafproof.dsl.message.SeriesDiagnostics;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
 import io.github.leafproof.dsl.source.Span;
@@ -133,11 +134,19 @@ final class Expressions {
     Typed numeric(Expression expression, Env env) {
         Typed typed = value(expression, env, null);
         if (typed != null && !typed.isNumeric()) {
-            problems.add(
-                    TypeDiagnostics.noNumber(expression.span(), typed.type().words()));
+            isNoNumber(expression, typed.type());
             return null;
         }
         return typed;
+    }
+
+    void isNoNumber(Expression expression, Type type) {
+        Span span = expression.span();
+        problems.add(
+                type instanceof Type.Series
+                        ? SeriesDiagnostics.isNoNumber(
+                                span, type.words(), span.source().of(span))
+                        : TypeDiagnostics.noNumber(span, type.words()));
     }
 
     private @Nullable Typed number(Expression.Amount number) {

@@ -105,8 +105,7 @@ final class LimitComparisons {
     @Nullable
     Formula between(Expression.Between between, Typed value, Env env) {
         if (!value.isNumeric()) {
-            problems.add(TypeDiagnostics.noNumber(
-                    between.value().span(), value.type().words()));
+            expressions.isNoNumber(between.value(), value.type());
             return null;
         }
         Formula low = limit(between.low(), env, value, between.value());

@@ -91,12 +91,13 @@ final class Observations {
             // What the gauge reads made no sense, and that was said already.
             return;
         }
+        Type read = type instanceof Type.Series series ? series.of() : type;
         boolean agrees = switch (gauge.kind()) {
             case LEAF_SET, PIN_SET -> type instanceof Type.Gap;
-            case COUNTER -> type instanceof Type.Count;
+            case COUNTER -> read instanceof Type.Count;
             case READING ->
                 of != null
-                        && type instanceof Type.Measure measure
+                        && read instanceof Type.Measure measure
                         && measure.dimension().equals(of);
         };
         if (!agrees && observe.gauge() != null) {

@@ -2,6 +2,7 @@ package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.message.NameDiagnostics;
+import io.github.leafproof.dsl.message.SeriesDiagnostics;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
 import io.github.leafproof.dsl.syntax.Expression;
@@ -48,8 +49,19 @@ final class TypeReader {
         if (words instanceof TypeWords.Named named) {
             return named(named);
         }
-        problems.add(StructureDiagnostics.notYet(words.span()));
-        return null;
+        return series((TypeWords.Series) words);
+    }
+
+    private @Nullable Type series(TypeWords.Series words) {
+        Type of = named(words.of());
+        if (of == null) {
+            return null;
+        }
+        if (!(of instanceof Type.Measure) && !(of instanceof Type.Count)) {
+            problems.add(SeriesDiagnostics.ofNoQuantity(words.of().span(), of.words()));
+            return null;
+        }
+        return new Type.Series(of);
     }
 
     private @Nullable Type named(TypeWords.Named named) {

@@ -48,7 +48,8 @@ final class Uncertainties {
             return null;
         }
         if (value.type() instanceof Type.Count) {
-            problems.add(UncertaintyDiagnostics.counted(written.signSpan(), written.value().span()));
+            problems.add(UncertaintyDiagnostics.counted(
+                    written.signSpan(), written.value().span()));
             return null;
         }
         Dimension dimension = value.type().inArithmetic().orElseThrow();
@@ -99,7 +100,8 @@ final class Uncertainties {
 
     private @Nullable Uncertainty uncertainty(Expression.Uncertain written, Quantity stated) {
         if (!(stated.asDifference().base() > 0)) {
-            problems.add(UncertaintyDiagnostics.notAboveNought(written.uncertainty().span()));
+            problems.add(
+                    UncertaintyDiagnostics.notAboveNought(written.uncertainty().span()));
             return null;
         }
         Expression.Coverage coverage = written.coverage();
@@ -111,7 +113,8 @@ final class Uncertainties {
             return written.stated() == Stated.LIMITS ? Uncertainty.limits(stated) : Uncertainty.standard(stated);
         }
         if (coverage == null) {
-            problems.add(UncertaintyDiagnostics.coverageMissing(written.uncertainty().span()));
+            problems.add(
+                    UncertaintyDiagnostics.coverageMissing(written.uncertainty().span()));
             return null;
         }
         Quantity k = expressions.quantity(coverage.number());

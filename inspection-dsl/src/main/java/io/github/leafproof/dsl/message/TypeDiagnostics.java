@@ -146,7 +146,7 @@ public final class TypeDiagnostics {
                 .help(wanted);
     }
 
-    /** @param near how the tolerance is written that was probably meant, or null */
+    // near: how the tolerance is written that was probably meant, or null
     public static Diagnostic measuredEqual(Span span, String words, @Nullable String near) {
         return Diagnostic.error(Code.LP216, span, "a measured " + words + " is never exactly equal to anything")
                 .help(

@@ -27,7 +27,8 @@ public final class UncertaintyDiagnostics {
 
     public static Diagnostic notAboveNought(Span uncertainty) {
         return Diagnostic.error(Code.LP228, uncertainty, "an uncertainty is above zero")
-                .help("give the amount alone, without a sign; what is taken as exact is written without an uncertainty");
+                .help(
+                        "give the amount alone, without a sign; what is taken as exact is written without an uncertainty");
     }
 
     public static Diagnostic coverageMissing(Span uncertainty) {
@@ -49,6 +50,7 @@ public final class UncertaintyDiagnostics {
     public static Diagnostic counted(Span sign, Span count) {
         return Diagnostic.error(Code.LP230, sign, "what is counted is known exactly")
                 .alsoAt(count, "count")
-                .help("take the uncertainty out; what is measured, and only given in whole numbers, is a number and no count");
+                .help(
+                        "take the uncertainty out; what is measured, and only given in whole numbers, is a number and no count");
     }
 }

@@ -72,6 +72,9 @@ final class StepBuilder {
         if (entered instanceof InspectionParser.ItemsContext items) {
             return new Entered.Items(SmallThings.each(items.text(), things::text), span(items));
         }
+        if (entered instanceof InspectionParser.ReadingsContext readings) {
+            return new Entered.Readings(SmallThings.each(readings.signed(), things::signed), span(readings));
+        }
         if (entered instanceof InspectionParser.CannotContext cannot) {
             return new Entered.Cannot(things.text(cannot.text()), span(cannot));
         }

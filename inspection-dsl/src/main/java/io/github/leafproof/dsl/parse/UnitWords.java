@@ -126,7 +126,8 @@ final class UnitWords {
      * of a function; where nothing can be called, anything that may follow will do.
      */
     private boolean isUncertainty(int index, boolean noCall) {
-        if (words.type(index) != InspectionLexer.LPAREN || !words.letters(index + 1).matches("[uU]")) {
+        if (words.type(index) != InspectionLexer.LPAREN
+                || !words.letters(index + 1).matches("[uU]")) {
             return false;
         }
         return switch (words.type(index + 2)) {

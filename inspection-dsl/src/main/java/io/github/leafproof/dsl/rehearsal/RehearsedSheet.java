@@ -87,6 +87,11 @@ final class RehearsedSheet {
         if (entered instanceof Entered.Items items) {
             return new Given.Items(items.items().stream().map(Text::plain).toList());
         }
+        if (entered instanceof Entered.Readings readings) {
+            return new Given.Series(readings.readings().stream()
+                    .map(reading -> (reading.number() + " " + reading.unit()).strip())
+                    .toList());
+        }
         if (entered instanceof Entered.Cannot cannot) {
             return new Given.Cannot(cannot.why().plain());
         }

@@ -55,7 +55,8 @@ final class EntryWords {
         if (value instanceof Value.Missing missing) {
             return List.of(missing.words() + tail);
         }
-        GaugeNeed read = value instanceof Value.Amount ? observation.gauge() : null;
+        boolean isRead = value instanceof Value.Amount || value instanceof Value.Readings;
+        GaugeNeed read = isRead ? observation.gauge() : null;
         String gauge = read == null ? "" : ", with " + read.name();
         return List.of(observation.name() + ": " + Shown.measured(value, units) + gauge + tail);
     }
@@ -101,6 +102,13 @@ final class EntryWords {
                     && !amount.estimate().dimension().isRatio();
             if (bare) {
                 notes.add(observation.name() + " was entered without a gauge and counts as exact");
+            }
+            if (observation.gauge() == null
+                    && evidence.value(observation) instanceof Value.Readings readings
+                    && !readings.series().dimension().isRatio()) {
+                notes.add(
+                        observation.name() + " was entered without a gauge: only what the readings scatter counts, and"
+                                + " not what an instrument may be off");
             }
         }
         return notes;

@@ -58,7 +58,7 @@ final class GaugeNotes {
         Value value = evidence.value(observation);
         if (value instanceof Value.Felt felt) {
             felt.evidence().leaves().forEach(leaf -> look(leaf, observation.name()));
-        } else if (value instanceof Value.Amount && observation.gauge() != null) {
+        } else if ((value instanceof Value.Amount || value instanceof Value.Readings) && observation.gauge() != null) {
             evidence.files()
                     .tray()
                     .content()

@@ -226,6 +226,13 @@ public sealed interface Declaration {
             }
         }
 
+        /** {@code series 9200 rpm, 9230 rpm}. */
+        record Readings(List<Expression.Amount> readings, Span span) implements Entered {
+            public Readings {
+                readings = List.copyOf(readings);
+            }
+        }
+
         /** {@code items "engine", "manual"}. */
         record Items(List<Text> items, Span span) implements Entered {
             public Items {

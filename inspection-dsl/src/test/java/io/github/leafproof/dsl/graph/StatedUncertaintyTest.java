@@ -24,8 +24,7 @@ class StatedUncertaintyTest {
     /** What a derived value comes to. */
     private static Estimate known(String expression) {
         Judgement judgement = judging("let value = " + expression).judged();
-        Node.Derived node =
-                (Node.Derived) judgement.graph().node("value").orElseThrow();
+        Node.Derived node = (Node.Derived) judgement.graph().node("value").orElseThrow();
         return ((Value.Amount) judgement.slots()[node.slot()]).estimate();
     }
 
@@ -81,16 +80,13 @@ class StatedUncertaintyTest {
     void each_round_of_a_loop_writes_it_anew_and_each_use_of_a_function_does_not() {
         assertThat(known("""
                 play[intake] - play[exhaust]
-                for v in intake, exhaust { let play[v] = 1 mm (u 0.3 mm) }""").standardUncertainty())
-                .isEqualTo(0.000_424_264, within(1e-9));
+                for v in intake, exhaust { let play[v] = 1 mm (u 0.3 mm) }""").standardUncertainty()).isEqualTo(0.000_424_264, within(1e-9));
         assertThat(known("""
                 longer(2 mm) - longer(1 mm)
-                define longer(x : length) = x + (1 mm (u 0.3 mm))""").standardUncertainty())
-                .isZero();
+                define longer(x : length) = x + (1 mm (u 0.3 mm))""").standardUncertainty()).isZero();
         assertThat(known("""
                 off(off(1 mm))
-                define off(x : length) = x (u 0.3 mm)""").standardUncertainty())
-                .isEqualTo(0.0006, within(1e-12));
+                define off(x : length) = x (u 0.3 mm)""").standardUncertainty()).isEqualTo(0.0006, within(1e-12));
     }
 
     @Test
@@ -123,8 +119,8 @@ class StatedUncertaintyTest {
         Workshop normal = judging("let ring = 5 mm (u 1 mm)\ncheck large \"Large\" { require ring at least 4 mm }");
 
         assertThat(limits.report().notes())
-                .anyMatch(note -> note.matches(
-                        "known better than was judged .*: ring is 4\\.0[456] mm to 5\\.9[456] mm, taken as"
+                .anyMatch(note ->
+                        note.matches("known better than was judged .*: ring is 4\\.0[456] mm to 5\\.9[456] mm, taken as"
                                 + " 3\\.87 mm to 6\\.13 mm"));
         assertThat(normal.report().notes()).noneMatch(note -> note.contains("known better"));
     }

@@ -1,0 +1,38 @@
+package io.github.leafproof.dsl.formula;
+
+import io.github.leafproof.inspection.quantity.Estimate;
+import io.github.leafproof.inspection.quantity.Series;
+import java.util.List;
+import java.util.Optional;
+
+/** A statistic of repeated readings: {@code mean(rpm)}. Too few readings are a reason to take more. */
+public record OfReadings(Statistic statistic, Formula readings) implements Formula {
+
+    @Override
+    public Value value(Frame frame) {
+        Value value = readings.value(frame);
+        if (!(value instanceof Value.Readings given)) {
+            return value;
+        }
+        Optional<Estimate> found = statistic.of(given.series());
+        return found.<Value>map(Value.Amount::of).orElseGet(() -> tooFew(given.series()));
+    }
+
+    private Value tooFew(Series series) {
+        String had = series.count() == 1 ? "one reading" : series.count() + " readings";
+        return Value.Missing.of(
+                Value.Lack.Kind.NOT_ENTERED,
+                readings.words(),
+                "has " + had + ", and its " + statistic.word() + " takes " + statistic.fewest() + " at least");
+    }
+
+    @Override
+    public String words() {
+        return statistic.word() + "(" + readings.words() + ")";
+    }
+
+    @Override
+    public List<Formula> parts() {
+        return List.of(readings);
+    }
+}
