@@ -152,7 +152,7 @@ public record Workshop(
         return TrayFile.parse("tray.json", bytes(tray)).orElseThrow();
     }
 
-    private Document<JobSheet> sheetRead() {
+    public Document<JobSheet> sheetRead() {
         String text = "{ \"sheet\": \"0412\", " + heading + ", \"engine\": " + engine + ", \"date\": \"" + date
                 + "\", \"entries\": [\n" + String.join(",\n", entries) + "\n] }";
         return SheetFile.parse("sheet.json", bytes(text)).orElseThrow();

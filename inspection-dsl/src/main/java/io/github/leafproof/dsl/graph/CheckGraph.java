@@ -6,10 +6,12 @@ import io.github.leafproof.inspection.verdict.ReleaseRule;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -28,6 +30,7 @@ public final class CheckGraph {
     private final Map<String, Node> byName;
     private final Map<Integer, Node> bySlot;
     private final List<Integer> checkOrder;
+    private volatile @Nullable Readers readers;
 
     CheckGraph(Identity identity, Parts parts) {
         this.identity = identity;
@@ -184,6 +187,63 @@ public final class CheckGraph {
     /** Checks by number, each after the gates it waits for. */
     List<Integer> checkOrder() {
         return checkOrder;
+    }
+
+    /** What a check's verdict rests on: facts, observations, values, gauges, states of the bench, gates. */
+    public Needs needsOf(Node.Check check) {
+        return Questions.needs(this, check);
+    }
+
+    /** What an observation bears on: values, checks, advice, and what waits for these. */
+    public Affected affectedBy(Node.Observation observation) {
+        return Questions.affected(this, observation);
+    }
+
+    /** The nodes that a formula reads itself, each once, in the order of their slots. */
+    public List<Node> readBy(Formula formula) {
+        Set<Integer> slots = new TreeSet<>();
+        formula.slots(slots::add);
+        return slots.stream().map(this::inSlot).toList();
+    }
+
+    /**
+     * All that is to be observed, in an order that changes the bench least: see {@link StepOrder}. Nothing is known of an
+     * engine yet, so what may turn out not to apply to it is in the order, too.
+     */
+    public StepOrder stepOrder() {
+        return StepOrder.of(this, parts.observations());
+    }
+
+    /** The state of that name. */
+    public BenchState state(String name) {
+        return parts.states().stream()
+                .filter(state -> state.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The observations of these names, in the order of the procedure. */
+    List<Node.Observation> observationsNamed(Set<String> names) {
+        return names.stream()
+                .map(byName::get)
+                .flatMap(node -> node instanceof Node.Observation observation ? Stream.of(observation) : Stream.of())
+                .sorted(Comparator.comparingInt(observation -> readers().placeOf(observation.slot())))
+                .toList();
+    }
+
+    /** The fact, observation or derived value of a slot. */
+    Node inSlot(int slot) {
+        return Objects.requireNonNull(bySlot.get(slot));
+    }
+
+    /** Made when it is first asked for: whoever only judges whole sheets does without. */
+    Readers readers() {
+        Readers known = readers;
+        if (known == null) {
+            known = Readers.of(this);
+            readers = known;
+        }
+        return known;
     }
 
     /** The observations that a check's verdict rests on, through derived values, in the order of the procedure. */

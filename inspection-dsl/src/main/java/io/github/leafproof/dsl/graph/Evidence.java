@@ -10,6 +10,7 @@ import io.github.leafproof.inspection.record.Read;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * What is known of one engine, typed for a graph: the facts of its card and what its job sheet says, measured with the
@@ -60,6 +61,31 @@ public final class Evidence {
         return new EvidenceReader(graph, new Files(card, tray, sheet)).read();
     }
 
+    /**
+     * What the same sheet says once it has grown. Only the new entries are read.
+     *
+     * @param sheet the sheet with its new entries behind those that were read
+     */
+    Read<Evidence> grown(Document<JobSheet> sheet) {
+        return new EvidenceReader(this, new Files(files.card(), files.tray(), sheet))
+                .readOn(newEntries(sheet.content(), files.sheet().content()));
+    }
+
+    private static List<Entry> newEntries(JobSheet now, JobSheet before) {
+        return now.entries().subList(before.entries().size(), now.entries().size());
+    }
+
+    /** The slots of the observations that something was entered for behind the entries of an earlier state of the sheet. */
+    List<Integer> slotsEnteredSince(JobSheet before) {
+        Set<Integer> slots = new TreeSet<>();
+        for (Entry entry : newEntries(files.sheet().content(), before)) {
+            if (graph.node(entry.observe()).orElse(null) instanceof Node.Observation observation) {
+                slots.add(observation.slot());
+            }
+        }
+        return List.copyOf(slots);
+    }
+
     public CheckGraph graph() {
         return graph;
     }
@@ -86,6 +112,15 @@ public final class Evidence {
     /** The value of an observation as the engine was left. */
     public Value value(Node.Observation observation) {
         return asLeft[observation.slot()];
+    }
+
+    /** All entries, by the observation. */
+    Map<String, List<Statement>> statements() {
+        return statements;
+    }
+
+    Set<Integer> adjusted() {
+        return adjusted;
     }
 
     /** A fresh copy of the slots before any adjustment; derived values still to be computed. */

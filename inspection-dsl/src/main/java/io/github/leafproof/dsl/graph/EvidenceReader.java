@@ -44,6 +44,31 @@ final class EvidenceReader {
         this.asLeft = new Value[graph.slots()];
     }
 
+    /** Goes on from what was read of a shorter sheet, with the same card and tray. */
+    EvidenceReader(Evidence before, Evidence.Files files) {
+        this.graph = before.graph();
+        this.files = files;
+        this.problems = new SheetProblems(files.sheet().name());
+        this.asFound = before.asFound();
+        this.asLeft = before.asLeft();
+        this.adjusted.addAll(before.adjusted());
+        this.statements.putAll(before.statements());
+    }
+
+    /** Reads the observations that have new entries, each from its first entry on. */
+    Read<Evidence> readOn(List<Entry> added) {
+        takeGauges();
+        Map<String, List<Entry>> entries = entriesByObservation(added);
+        EntryReader entryReader = new EntryReader(problems, gauges);
+        graph.observationsNamed(entries.keySet()).forEach(observation -> {
+            List<Entry> all = new ArrayList<>();
+            statements.getOrDefault(observation.name(), List.of()).forEach(said -> all.add(said.entry()));
+            all.addAll(entries.getOrDefault(observation.name(), List.of()));
+            take(observation, all, entryReader);
+        });
+        return done();
+    }
+
     Read<Evidence> read() {
         isForThisProcedure();
         if (problems.any()) {
@@ -53,11 +78,16 @@ final class EvidenceReader {
         takeGauges();
         takeFacts();
         appliesToThisEngine();
-        Map<String, List<Entry>> entries = entriesByObservation();
+        Map<String, List<Entry>> entries =
+                entriesByObservation(files.sheet().content().entries());
         EntryReader entryReader = new EntryReader(problems, gauges);
         for (Node.Observation observation : graph.observations()) {
             take(observation, entries.getOrDefault(observation.name(), List.of()), entryReader);
         }
+        return done();
+    }
+
+    private Read<Evidence> done() {
         if (problems.any()) {
             return new Read.Refused<>(problems.all());
         }
@@ -119,9 +149,9 @@ final class EvidenceReader {
         }
     }
 
-    private Map<String, List<Entry>> entriesByObservation() {
+    private Map<String, List<Entry>> entriesByObservation(List<Entry> entered) {
         Map<String, List<Entry>> entries = new LinkedHashMap<>();
-        for (Entry entry : files.sheet().content().entries()) {
+        for (Entry entry : entered) {
             if (graph.node(entry.observe()).orElse(null) instanceof Node.Observation) {
                 entries.computeIfAbsent(entry.observe(), name -> new ArrayList<>())
                         .add(entry);

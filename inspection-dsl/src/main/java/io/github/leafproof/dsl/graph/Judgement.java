@@ -3,39 +3,89 @@ package io.github.leafproof.dsl.graph;
 import io.github.leafproof.dsl.formula.Frame;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.inspection.quantity.UnitSystem;
+import io.github.leafproof.inspection.record.Document;
+import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.verdict.ReleaseRule;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** What an inspection came to: a verdict for each check, and the release of the whole engine. */
 public final class Judgement {
 
     private final Evidence evidence;
-    private final Value[] slots;
-    private final Value[] slotsAsFound;
+    private final Settled left;
+    private final Settled found;
+    private final @Nullable Settled measured;
     private final List<Verdict> verdicts;
-    private final List<Verdict> asFound;
-    private final List<Verdict> asIfMeasured;
     private final ReleaseRule.Decision release;
     private final UnitSystem units;
 
+    /**
+     * @param left the engine as it was left
+     * @param found as it was found; the same where nothing was adjusted
+     * @param measured as if every leaf were what is stamped on it; null where all leaves were measured
+     */
     Judgement(
             Evidence evidence,
-            Value[] slots,
-            Value[] slotsAsFound,
-            List<Verdict> verdicts,
-            List<Verdict> asFound,
-            List<Verdict> asIfMeasured,
+            Settled left,
+            Settled found,
+            @Nullable Settled measured,
             ReleaseRule.Decision release,
             UnitSystem units) {
         this.evidence = evidence;
-        this.slots = slots;
-        this.slotsAsFound = slotsAsFound;
-        this.verdicts = verdicts;
-        this.asFound = asFound;
-        this.asIfMeasured = asIfMeasured;
+        this.left = left;
+        this.found = found;
+        this.measured = measured;
+        this.verdicts = left.verdicts();
         this.release = release;
         this.units = units;
+    }
+
+    /**
+     * The judgement on the same sheet, some entries longer: only what hangs on the new entries is judged anew, and it is the
+     * judgement that the whole sheet gets. A sheet that differs otherwise is judged as a whole.
+     *
+     * @return the judgement, or everything in the new entries that does not go together with the procedure
+     */
+    public Read<Judgement> continuedWith(Document<JobSheet> sheet) {
+        return Judge.judgeOn(this, sheet);
+    }
+
+    /**
+     * What is worth doing next, the most pressing first: what failed or stays open, then what a file does not say and what
+     * nobody could enter so far, each in the order of the procedure. What a shut gate blocks has to wait.
+     */
+    public List<Work> worthDoing() {
+        return Work.after(this);
+    }
+
+    /** What is still to be observed, in an order that changes the bench least from how it was before the first step. */
+    public StepOrder stepOrder() {
+        return StepOrder.of(
+                graph(),
+                worthDoing().stream()
+                        .flatMap(work -> work instanceof Work.Observe observe
+                                ? Stream.of(observe.observation())
+                                : Stream.<Node.Observation>of())
+                        .sorted(Comparator.comparingInt(Node.Observation::slot))
+                        .toList());
+    }
+
+    Settled left() {
+        return left;
+    }
+
+    Settled found() {
+        return found;
+    }
+
+    @Nullable
+    Settled measured() {
+        return measured;
     }
 
     public CheckGraph graph() {
@@ -62,8 +112,8 @@ public final class Judgement {
     /** How a check came out before anything was adjusted, where an adjustment bears on it. */
     public Optional<Verdict> asFound(Node.Check check) {
         boolean bearsOnIt =
-                !asFound.isEmpty() && graph().observationsOf(check).stream().anyMatch(evidence::isAdjusted);
-        return bearsOnIt ? Optional.of(asFound.get(check.number())) : Optional.empty();
+                evidence.isAdjusted() && graph().observationsOf(check).stream().anyMatch(evidence::isAdjusted);
+        return bearsOnIt ? Optional.of(found.verdicts().get(check.number())) : Optional.empty();
     }
 
     /**
@@ -73,7 +123,9 @@ public final class Judgement {
     public Optional<Verdict> asIfMeasured(Node.Check check) {
         boolean restsOnMarkings = graph().observationsOf(check).stream()
                 .anyMatch(each -> evidence.value(each) instanceof Value.Felt felt && felt.neverMeasured());
-        return restsOnMarkings ? Optional.of(asIfMeasured.get(check.number())) : Optional.empty();
+        return restsOnMarkings && measured != null
+                ? Optional.of(measured.verdicts().get(check.number()))
+                : Optional.empty();
     }
 
     /** The release, and the checks that decided it. */
@@ -87,16 +139,16 @@ public final class Judgement {
 
     /** The values of all slots as the engine was left, as a copy. */
     Value[] slots() {
-        return slots.clone();
+        return left.slots().clone();
     }
 
     /** The values as the engine was left, for putting a check's verdict into words. */
     public Frame frame(Node.Check check) {
-        return Frame.of(slots, check.rule(), units);
+        return Frame.of(left.slots(), check.rule(), units);
     }
 
     /** The values as the engine was found, before any adjustment. */
     public Frame frameAsFound(Node.Check check) {
-        return Frame.of(slotsAsFound, check.rule(), units);
+        return Frame.of(found.slots(), check.rule(), units);
     }
 }

@@ -23,7 +23,7 @@ final class Cautions {
         Set<String> cautions = new LinkedHashSet<>();
         for (Node.Observation observation : observed) {
             for (BenchState.Need need : observation.needs()) {
-                BenchState state = state(need.name());
+                BenchState state = graph.state(need.name());
                 state.way(state.starts(), need.state())
                         .orElse(List.of())
                         .forEach(change -> cautions.addAll(of(change)));
@@ -41,20 +41,15 @@ final class Cautions {
     /** The cautions while a step is done, the bench being as it needs it. */
     List<String> during(Node.Observation observation) {
         List<Hazard> hazards = new ArrayList<>(observation.hazards());
-        observation.needs().forEach(need -> hazards.addAll(state(need.name()).hazardsWhile(need.state())));
+        observation
+                .needs()
+                .forEach(need -> hazards.addAll(graph.state(need.name()).hazardsWhile(need.state())));
         return words(hazards);
     }
 
     /** The cautions of a change of the bench. */
     static List<String> of(BenchState.Change change) {
         return words(change.hazards());
-    }
-
-    BenchState state(String name) {
-        return graph.states().stream()
-                .filter(state -> state.name().equals(name))
-                .findFirst()
-                .orElseThrow();
     }
 
     private static List<String> words(List<Hazard> hazards) {

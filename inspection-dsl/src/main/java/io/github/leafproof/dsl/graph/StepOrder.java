@@ -1,0 +1,58 @@
+package io.github.leafproof.dsl.graph;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Observations in the order that changes the bench least, with the changes between them.
+ *
+ * <p>An observation stands behind what it has to wait for: at least one check that rests on it no longer waits for a gate
+ * that was not looked at, and what decides whether it is asked for at all is known. Among what need not wait, earlier
+ * stages come before later ones. In this freedom the order has the fewest changes of the bench, or, where the
+ * procedure is too large to try all that matters, few: never more than the procedure's own order has.
+ *
+ * @param changes how many changes of the bench there are among the steps
+ */
+public record StepOrder(List<Step> steps, int changes, Method method) {
+
+    /** How an order was found. */
+    public enum Method {
+        /** No order has fewer changes. */
+        EXACT,
+        /** Next comes what needs the fewest changes from where the bench is; another order may have fewer in all. */
+        NEAREST_FIRST
+    }
+
+    public StepOrder {
+        steps = List.copyOf(steps);
+    }
+
+    /** One thing to do. */
+    public sealed interface Step {}
+
+    /** The bench is brought from one state to another: {@code covers} from fitted to off. */
+    public record Change(BenchState state, BenchState.Change change) implements Step {}
+
+    /** Something is observed. */
+    public record Observe(Node.Observation observation) implements Step {}
+
+    /** The order of these observations of a graph, the bench being as it is before the first step. */
+    static StepOrder of(CheckGraph graph, List<Node.Observation> observations) {
+        StepSearch.Found found = StepSearch.search(graph, observations);
+        Map<String, String> bench = new HashMap<>();
+        graph.states().forEach(state -> bench.put(state.name(), state.starts()));
+        List<Step> steps = new ArrayList<>();
+        for (Node.Observation observation : found.order()) {
+            for (BenchState.Need need : observation.needs()) {
+                BenchState state = graph.state(need.name());
+                state.way(String.valueOf(bench.put(need.name(), need.state())), need.state())
+                        .orElse(List.of())
+                        .forEach(change -> steps.add(new Change(state, change)));
+            }
+            steps.add(new Observe(observation));
+        }
+        return new StepOrder(steps, steps.size() - found.order().size(), found.method());
+    }
+}

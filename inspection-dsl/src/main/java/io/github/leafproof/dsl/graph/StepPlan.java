@@ -1,0 +1,135 @@
+package io.github.leafproof.dsl.graph;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Observations to be made, numbered, and what each has to wait for.
+ *
+ * @param states the states of the bench
+ * @param needs for each observation how it wants the bench
+ * @param stages for each observation the number of its stage
+ * @param checksOf for each observation the checks that rest on it
+ * @param observationsOf for each check the observations that it rests on
+ * @param decidedBy for each observation how many others decide whether it is asked for
+ * @param decides for each observation those for which it decides that
+ * @param gates for each check how many gates it waits for
+ * @param waiting for each check those that wait for it
+ */
+record StepPlan(
+        List<BenchState> states,
+        List<List<Wanted>> needs,
+        List<Integer> stages,
+        List<List<Integer>> checksOf,
+        List<List<Integer>> observationsOf,
+        List<Integer> decidedBy,
+        List<List<Integer>> decides,
+        List<Integer> gates,
+        List<List<Integer>> waiting) {
+
+    /** A state of the bench, by its number, and how it has to stand. */
+    record Wanted(int state, String as) {}
+
+    int size() {
+        return needs.size();
+    }
+
+    List<Wanted> needs(int step) {
+        return needs.get(step);
+    }
+
+    /** The bench before the first step. */
+    StepSearch.Bench start() {
+        return new StepSearch.Bench(
+                states, states.stream().map(BenchState::starts).toList());
+    }
+
+    static StepPlan of(CheckGraph graph, List<Node.Observation> observations) {
+        int size = observations.size();
+        Map<Integer, Integer> numbers = new HashMap<>();
+        Map<String, Integer> states = new HashMap<>();
+        observations.forEach(observation -> numbers.put(observation.slot(), numbers.size()));
+        graph.states().forEach(state -> states.put(state.name(), states.size()));
+
+        List<List<Integer>> checksOf = lists(size);
+        List<List<Integer>> observationsOf = new ArrayList<>();
+        List<Integer> gates = new ArrayList<>();
+        List<List<Integer>> waiting = lists(graph.checks().size());
+        for (Node.Check check : graph.checks()) {
+            List<Integer> rests = numbered(Questions.observations(graph, check), numbers);
+            rests.forEach(number -> checksOf.get(number).add(check.number()));
+            observationsOf.add(rests);
+            Set<Integer> after = new HashSet<>(check.after());
+            gates.add(after.size());
+            after.forEach(gate -> waiting.get(gate).add(check.number()));
+        }
+        List<Integer> decidedBy = new ArrayList<>(Collections.nCopies(size, 0));
+        List<List<Integer>> decides = lists(size);
+        for (int number = 0; number < size; number++) {
+            List<Integer> deciding = numbered(Questions.deciding(graph, observations.get(number)), numbers);
+            decidedBy.set(number, deciding.size());
+            for (int each : deciding) {
+                decides.get(each).add(number);
+            }
+        }
+        return new StepPlan(
+                graph.states(),
+                observations.stream()
+                        .map(observation -> wanted(observation, states))
+                        .toList(),
+                stages(observations),
+                checksOf,
+                observationsOf,
+                decidedBy,
+                decides,
+                gates,
+                waiting);
+    }
+
+    private static List<Wanted> wanted(Node.Observation observation, Map<String, Integer> states) {
+        return observation.needs().stream()
+                .filter(need -> states.containsKey(need.name()))
+                .map(need -> new Wanted(states.getOrDefault(need.name(), 0), need.state()))
+                .toList();
+    }
+
+    private static List<Integer> numbered(List<Node.Observation> observations, Map<Integer, Integer> numbers) {
+        List<Integer> found = new ArrayList<>();
+        for (Node.Observation observation : observations) {
+            Integer number = numbers.get(observation.slot());
+            if (number != null) {
+                found.add(number);
+            }
+        }
+        return found;
+    }
+
+    /** What stands between two stages is a stage of its own. */
+    private static List<Integer> stages(List<Node.Observation> observations) {
+        List<Integer> stages = new ArrayList<>();
+        int stage = 0;
+        for (int i = 0; i < observations.size(); i++) {
+            boolean goesOn = i == 0
+                    || observations
+                            .get(i)
+                            .stage()
+                            .equals(observations.get(i - 1).stage());
+            stage += goesOn ? 0 : 1;
+            stages.add(stage);
+        }
+        return stages;
+    }
+
+    private static List<List<Integer>> lists(int size) {
+        List<List<Integer>> lists = new ArrayList<>();
+        for (int i = 0; i < size; i++) {
+            lists.add(new ArrayList<>());
+        }
+        return lists;
+    }
+}
