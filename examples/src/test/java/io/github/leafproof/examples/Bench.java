@@ -1,6 +1,8 @@
 package io.github.leafproof.examples;
 
 import io.github.leafproof.dsl.Procedure;
+import io.github.leafproof.dsl.graph.Judgement;
+import io.github.leafproof.dsl.report.Reporting;
 import io.github.leafproof.inspection.engine.EngineCard;
 import io.github.leafproof.inspection.gauge.GaugeTray;
 import io.github.leafproof.inspection.quantity.UnitSystem;
@@ -24,10 +26,14 @@ final class Bench {
     private Bench() {}
 
     static Report judge(String sheetFile) {
+        return Reporting.of(judgement(sheetFile));
+    }
+
+    static Judgement judgement(String sheetFile) {
         Document<JobSheet> sheet = sheet(sheetFile);
         JobSheet content = sheet.content();
         return FIRST_LOOK
-                .judge(card(seen(content.card())), tray(seen(content.tray())), sheet, UnitSystem.METRIC)
+                .judgement(card(seen(content.card())), tray(seen(content.tray())), sheet, UnitSystem.METRIC)
                 .orElseThrow();
     }
 

@@ -3,6 +3,7 @@ package io.github.leafproof.dsl;
 import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judge;
+import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.layout.Layout;
 import io.github.leafproof.dsl.meaning.Understanding;
 import io.github.leafproof.dsl.meaning.Understood;
@@ -88,6 +89,17 @@ public final class Procedure {
      */
     public Read<Report> judge(
             Document<EngineCard> card, Document<GaugeTray> tray, Document<JobSheet> sheet, UnitSystem units) {
-        return Evidence.of(graph, card, tray, sheet).map(evidence -> Reporting.of(Judge.judge(evidence, units)));
+        return judgement(card, tray, sheet, units).map(Reporting::of);
+    }
+
+    /**
+     * Judges one engine and keeps what every verdict rests on: for programs that ask on, or go on as the sheet grows.
+     *
+     * @param units the units that texts show their numbers in
+     * @return the judgement, or everything in the three files that does not go together with this procedure
+     */
+    public Read<Judgement> judgement(
+            Document<EngineCard> card, Document<GaugeTray> tray, Document<JobSheet> sheet, UnitSystem units) {
+        return Evidence.of(graph, card, tray, sheet).map(evidence -> Judge.judge(evidence, units));
     }
 }

@@ -2,21 +2,13 @@ package io.github.leafproof.dsl.cli;
 
 import io.github.leafproof.dsl.Compiled;
 import io.github.leafproof.dsl.Procedure;
+import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.report.TextReport;
-import io.github.leafproof.inspection.engine.EngineCard;
-import io.github.leafproof.inspection.gauge.GaugeTray;
 import io.github.leafproof.inspection.quantity.UnitSystem;
-import io.github.leafproof.inspection.record.CardFile;
-import io.github.leafproof.inspection.record.Document;
-import io.github.leafproof.inspection.record.JobSheet;
 import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.record.ReportFile;
-import io.github.leafproof.inspection.record.SheetFile;
-import io.github.leafproof.inspection.record.TrayFile;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -79,75 +71,27 @@ final class InspectCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (json != null && overwritesAnInput(json)) {
+        Target target = Target.of(json, "--json", "report");
+        if (target != null && overwritesAnInput(target)) {
             return Exit.BAD_INPUT.code();
         }
         Compiled compiled = Procedure.read(procedure);
         console.complain(compiled.diagnostics());
-        Read<Document<JobSheet>> sheetRead = SheetFile.read(sheet);
-        console.complainOfFiles(sheetRead.problems());
-        Optional<Document<EngineCard>> cardRead =
-                sheetRead.value().flatMap(read -> read(card, read.content().card(), "card", CardFile::read));
-        Optional<Document<GaugeTray>> trayRead =
-                sheetRead.value().flatMap(read -> read(tray, read.content().tray(), "tray", TrayFile::read));
-        if (compiled.procedure().isEmpty() || cardRead.isEmpty() || trayRead.isEmpty()) {
+        Optional<Evidence.Files> files = new EngineFiles(sheet, card, tray, target, console).read();
+        if (compiled.procedure().isEmpty() || files.isEmpty()) {
             return Exit.BAD_INPUT.code();
         }
-        Read<Report> report =
-                compiled.procedure().get().judge(cardRead.get(), trayRead.get(), sheetRead.orElseThrow(), units);
+        Read<Report> report = compiled.procedure()
+                .get()
+                .judge(files.get().card(), files.get().tray(), files.get().sheet(), units);
         console.complainOfFiles(report.problems());
         return report.value().map(this::hand).orElse(Exit.BAD_INPUT).code();
     }
 
-    /** A report written over the sheet it was made from would take the evidence with it. */
-    private boolean overwritesAnInput(Path target) {
+    private boolean overwritesAnInput(Target target) {
         return Stream.of(procedure, sheet, card, tray)
                 .filter(Objects::nonNull)
-                .anyMatch(input -> overwrites(target, input));
-    }
-
-    private boolean overwrites(Path target, Path input) {
-        boolean same = isSame(target, input);
-        if (same) {
-            console.err()
-                    .print("leafproof: --json would write the report over " + input
-                            + "\n   help: name another file for the report\n");
-        }
-        return same;
-    }
-
-    private static boolean isSame(Path one, Path other) {
-        try {
-            return Files.exists(one) && Files.exists(other) && Files.isSameFile(one, other);
-        } catch (IOException unreadable) {
-            // Then it cannot be written either, and whoever tries says so.
-            return false;
-        }
-    }
-
-    private interface FileReader<T> {
-        Read<Document<T>> read(Path file);
-    }
-
-    /** Reads the file that the command names, or else the one that the sheet does, seen from the sheet's folder. */
-    private <T> Optional<Document<T>> read(
-            @Nullable Path given, @Nullable String named, String what, FileReader<T> reader) {
-        if (given == null && named == null) {
-            console.complainOfFiles(List.of(new Problem(
-                    "LP613",
-                    sheet.toString(),
-                    "$." + what,
-                    "the sheet names no " + what,
-                    "name it there, or with --" + what)));
-            return Optional.empty();
-        }
-        Path file = (given != null ? given : sheet.resolveSibling(String.valueOf(named))).normalize();
-        if (json != null && overwrites(json, file)) {
-            return Optional.empty();
-        }
-        Read<Document<T>> read = reader.read(file);
-        console.complainOfFiles(read.problems());
-        return read.value();
+                .anyMatch(input -> target.overwrites(input, console));
     }
 
     private Exit hand(Report report) {

@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
         },
         subcommands = {
             InspectCommand.class,
+            ExplainCommand.class,
             VetCommand.class,
             RehearseCommand.class,
             TidyCommand.class,
@@ -115,6 +116,9 @@ final class Leafproof implements Runnable {
         public <K> K create(Class<K> type) throws Exception {
             if (type == InspectCommand.class) {
                 return type.cast(new InspectCommand(console));
+            }
+            if (type == ExplainCommand.class) {
+                return type.cast(new ExplainCommand(console));
             }
             if (type == VetCommand.class) {
                 return type.cast(new VetCommand(console));

@@ -21,7 +21,7 @@ public record Applied(String function, Formula body, List<Formula> arguments) im
         return new Applied(function, inside, arguments);
     }
 
-    private Frame inside(Frame frame) {
+    Frame inside(Frame frame) {
         Value[] values = new Value[arguments.size()];
         for (int i = 0; i < values.length; i++) {
             values[i] = arguments.get(i).value(frame);

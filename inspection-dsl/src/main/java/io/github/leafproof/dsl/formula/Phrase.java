@@ -23,8 +23,7 @@ public record Phrase(List<Formula> parts, List<Integer> digits) implements Formu
     public String words() {
         StringBuilder text = new StringBuilder("\"");
         for (Formula part : parts) {
-            boolean plain = part instanceof Constant constant && constant.value() instanceof Value.Words;
-            text.append(plain ? part.words() : "{" + part.words() + "}");
+            text.append(part instanceof Constant ? part.words() : "{" + part.words() + "}");
         }
         return text.append('"').toString();
     }

@@ -5,6 +5,7 @@ import io.github.leafproof.inspection.quantity.Display;
 import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Unit;
 import io.github.leafproof.inspection.quantity.UnitSystem;
+import java.util.List;
 
 /** How a value reads in a sentence. */
 public final class Shown {
@@ -35,6 +36,26 @@ public final class Shown {
         double u = estimate.standardUncertainty();
         return Display.of(estimate.value(), estimate.dimension(), u, unit) + " (u "
                 + Display.of(u, differenceOf(estimate.dimension()), u, differenceUnit(unit, units)) + ")";
+    }
+
+    /** The standard uncertainty of an amount, to two digits. */
+    static String uncertainty(Estimate estimate, UnitSystem units) {
+        double u = estimate.standardUncertainty();
+        Dimension of = differenceOf(estimate.dimension());
+        return Display.of(u, of, u, units.unitFor(of, u));
+    }
+
+    /** What each source adds to the uncertainty of a value, the largest first: {@code leaves 0.05 mm 0.0010 mm}. */
+    public static List<String> sources(Value value, UnitSystem units) {
+        if (!(value instanceof Value.Amount number)) {
+            return List.of();
+        }
+        Estimate estimate = number.estimate();
+        Dimension of = differenceOf(estimate.dimension());
+        Unit unit = differenceUnit(unit(number, units), units);
+        return estimate.contributions().stream()
+                .map(share -> share.source() + " " + Display.of(share.amount(), of, share.amount(), unit))
+                .toList();
     }
 
     /** A limit: its number, and behind it the name it comes from, where it has one. */
@@ -84,7 +105,9 @@ public final class Shown {
         if (estimate.isExact() && unit.symbol().equals("mm")) {
             return twoDecimals(shown);
         }
-        boolean turn = estimate.dimension().equals(Dimension.ANGLE) && number.shownIn() == null;
+        boolean turn = estimate.dimension().equals(Dimension.ANGLE)
+                && number.shownIn() == null
+                && !unit.symbol().equals("deg");
         return turn ? shown + degrees(estimate) : shown;
     }
 

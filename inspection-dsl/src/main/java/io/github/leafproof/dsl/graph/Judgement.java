@@ -147,6 +147,11 @@ public final class Judgement {
         return Frame.of(left.slots(), check.rule(), units);
     }
 
+    /** The values as the engine was left, conditions decided with the procedure's own confidence. */
+    public Frame frame() {
+        return Frame.of(left.slots(), graph().rule(), units);
+    }
+
     /** The values as the engine was found, before any adjustment. */
     public Frame frameAsFound(Node.Check check) {
         return Frame.of(found.slots(), check.rule(), units);

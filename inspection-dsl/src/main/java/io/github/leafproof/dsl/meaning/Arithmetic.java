@@ -58,7 +58,7 @@ final class Arithmetic {
             problems.add(TypeDiagnostics.absoluteTemperature(negated.span(), "turned to its negative"));
             return null;
         }
-        String words = "-" + operand.formula().words();
+        String words = "-" + Operations.operand(negated.operand(), operand);
         return computed(numbers -> numbers.get(0).negated(), List.of(operand), words, dimension);
     }
 

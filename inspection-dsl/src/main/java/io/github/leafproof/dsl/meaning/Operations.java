@@ -139,9 +139,11 @@ final class Operations {
         return operator == Operator.TIMES || operator == Operator.DIVIDED_BY;
     }
 
-    private static String operand(Expression expression, Typed typed) {
+    /** An operand in words, in parentheses where it would read as something else without. */
+    static String operand(Expression expression, Typed typed) {
         boolean compound = expression instanceof Expression.Arithmetic
                 || expression instanceof Expression.Negated
+                || expression instanceof Expression.IfElse
                 || expression instanceof Expression.Uncertain;
         return compound ? "(" + typed.formula().words() + ")" : typed.formula().words();
     }

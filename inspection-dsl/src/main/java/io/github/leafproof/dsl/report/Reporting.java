@@ -48,6 +48,11 @@ public final class Reporting {
         return new Reporting(judgement).report();
     }
 
+    /** One check as the report has it. */
+    static Report.Check of(Judgement judgement, Node.Check check) {
+        return new Reporting(judgement).check(judgement.verdicts().get(check.number()));
+    }
+
     private Report report() {
         Evidence.Files files = judgement.evidence().files();
         CheckGraph.Identity identity = graph.identity();
@@ -83,7 +88,7 @@ public final class Reporting {
         return notes;
     }
 
-    private static Report.Engine engine(Evidence.Files files) {
+    static Report.Engine engine(Evidence.Files files) {
         EngineCard card = files.card().content();
         SheetEngine engine = files.sheet().content().engine();
         return new Report.Engine(card.model(), card.maker(), engine.serial(), engine.variant(), engine.condition());

@@ -16,11 +16,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class TextReport {
 
-    private static final int WIDTH = 100;
-
     private final Report report;
     private final Paint paint;
-    private final StringBuilder text = new StringBuilder();
+    private final Lines text = new Lines();
 
     private TextReport(Report report, Paint paint) {
         this.report = report;
@@ -45,13 +43,18 @@ public final class TextReport {
 
     private void head() {
         Report.Procedure procedure = report.procedure();
-        line(paint.strong(procedure.title()) + "  (" + procedure.name() + ", revision " + procedure.revision() + ")");
-        Report.Engine engine = report.engine();
+        text.line(paint.strong(procedure.title()) + "  (" + procedure.name() + ", revision " + procedure.revision()
+                + ")");
+        text.line(engine(report.engine()));
+        text.line("sheet " + report.sheet().name() + ", " + report.date());
+        text.line("");
+    }
+
+    /** The engine in a line. */
+    static String engine(Report.Engine engine) {
         String serial = engine.serial() == null ? null : "serial " + engine.serial();
         String variant = engine.variant() == null ? null : "variant " + engine.variant();
-        line(joined(", ", model(engine), serial, variant, engine.condition()));
-        line("sheet " + report.sheet().name() + ", " + report.date());
-        line("");
+        return joined(", ", model(engine), serial, variant, engine.condition());
     }
 
     /** Maker and model, once: many a model's name begins with its maker's. */
@@ -67,8 +70,8 @@ public final class TextReport {
 
     private void decision() {
         Release release = report.release();
-        line("Release: " + paint.release(release, release.word().toUpperCase(Locale.ROOT)));
-        block("", report.releaseReason());
+        text.line("Release: " + paint.release(release, release.word().toUpperCase(Locale.ROOT)));
+        text.block("", report.releaseReason());
     }
 
     private void checks() {
@@ -76,13 +79,13 @@ public final class TextReport {
         for (Report.Check check : report.checks()) {
             String here = check.stage() == null ? "" : check.stage();
             if (!here.equals(stage)) {
-                line("");
-                line(paint.strong(here));
+                text.line("");
+                text.line(paint.strong(here));
                 stage = here;
             }
             check(check);
         }
-        line("");
+        text.line("");
     }
 
     private void check(Report.Check check) {
@@ -90,115 +93,96 @@ public final class TextReport {
         String word = outcome.word().replace('_', ' ');
         boolean quiet = outcome == Outcome.PASSES || outcome == Outcome.NOT_APPLICABLE;
         String mark = String.format(Locale.ROOT, "%-16s", quiet ? word : word.toUpperCase(Locale.ROOT));
-        line("  " + paint.outcome(outcome, mark) + check.title() + "  ["
+        text.line("  " + paint.outcome(outcome, mark) + check.title() + "  ["
                 + check.severity().word() + (check.gate() ? ", gate" : "") + "]");
         if (check.asFound() != null) {
             String found = check.asFound().value() == null
                     ? ""
                     : ", " + check.asFound().value();
-            field("as found", check.asFound().outcome().word().replace('_', ' ') + found);
+            text.field("as found", check.asFound().outcome().word().replace('_', ' ') + found);
         }
         if (!quiet) {
             details(check);
         } else if (check.value() != null) {
-            field("found", check.value());
+            text.field("found", check.value());
         }
         if (quiet && check.asFound() != null) {
             // Whoever reads that it was wrong wants to see what was done about it.
-            check.evidence().forEach(evidence -> field("evidence", evidence));
+            check.evidence().forEach(evidence -> text.field("evidence", evidence));
         }
-        check.notes().forEach(note -> field("note", note));
+        check.notes().forEach(note -> text.field("note", note));
         if (!quiet) {
-            check.because().forEach(reason -> field("because", reason));
+            check.because().forEach(reason -> text.field("because", reason));
         }
     }
 
     private void details(Report.Check check) {
-        field("check", check.name());
+        text.field("check", check.name());
         if (check.requirement() != null) {
-            field("requires", check.requirement());
+            text.field("requires", check.requirement());
         }
         if (check.value() != null) {
-            field("found", check.value());
+            text.field("found", check.value());
         }
         if (check.probability() != null) {
-            field(
+            text.field(
                     "probability",
                     "of conforming: "
                             + Reporting.probabilityWords(
                                     check.probability().low(),
                                     check.probability().high()));
         }
-        check.missing().forEach(missing -> field("missing", missing));
+        check.missing().forEach(missing -> text.field("missing", missing));
         check.evidence().stream()
                 .filter(evidence -> check.missing().stream().noneMatch(evidence::startsWith))
-                .forEach(evidence -> field("evidence", evidence));
+                .forEach(evidence -> text.field("evidence", evidence));
         // Before the advice, never after it; without advice there is no step to be careful with.
         if (!check.advice().isEmpty()) {
-            check.cautions().forEach(caution -> field("caution", caution));
+            check.cautions().forEach(caution -> text.field("caution", caution));
         }
-        check.advice().forEach(advice -> field("advice", advice));
+        check.advice().forEach(advice -> text.field("advice", advice));
     }
 
     private void steps() {
         if (report.next().isEmpty()) {
             return;
         }
-        line(paint.strong("Next, each with its cautions first"));
+        text.line(paint.strong("Next, each with its cautions first"));
         int number = 0;
         for (Report.Step step : report.next()) {
             number++;
             String lead = String.format(Locale.ROOT, "  %2d. ", number);
             for (String caution : step.cautions()) {
-                block(lead, "Caution: " + caution);
+                text.block(lead, "Caution: " + caution);
                 lead = " ".repeat(lead.length());
             }
-            block(lead, step.step());
+            text.block(lead, step.step());
         }
-        line("");
+        text.line("");
     }
 
     private void list(String title, List<String> entries) {
         if (!entries.isEmpty()) {
-            line(paint.strong(title));
-            entries.forEach(entry -> block("  - ", entry));
-            line("");
+            text.line(paint.strong(title));
+            entries.forEach(entry -> text.block("  - ", entry));
+            text.line("");
         }
     }
 
     private void files() {
-        line(paint.strong("Files, with the SHA-256 of each"));
-        file("procedure", report.procedure().name(), report.procedure().sha256());
-        Stream.of(report.card()).filter(Objects::nonNull).forEach(card -> file("card", card.name(), card.sha256()));
-        Stream.of(report.tray()).filter(Objects::nonNull).forEach(tray -> file("tray", tray.name(), tray.sha256()));
-        file("sheet", report.sheet().name(), report.sheet().sha256());
+        text.line(paint.strong("Files, with the SHA-256 of each"));
+        file(text, "procedure", report.procedure().name(), report.procedure().sha256());
+        Stream.of(report.card())
+                .filter(Objects::nonNull)
+                .forEach(card -> file(text, "card", card.name(), card.sha256()));
+        Stream.of(report.tray())
+                .filter(Objects::nonNull)
+                .forEach(tray -> file(text, "tray", tray.name(), tray.sha256()));
+        file(text, "sheet", report.sheet().name(), report.sheet().sha256());
     }
 
-    private void file(String what, String name, String sha256) {
-        line(String.format(Locale.ROOT, "  %-9s  %s  %s", what, sha256, name));
-    }
-
-    private void field(String name, String words) {
-        block(String.format(Locale.ROOT, "      %-12s", name), words);
-    }
-
-    /** Words behind a lead, wrapped under themselves. */
-    private void block(String lead, String words) {
-        StringBuilder current = new StringBuilder(lead);
-        boolean empty = true;
-        for (String word : words.split(" ", -1)) {
-            if (!empty && current.length() + 1 + word.length() > WIDTH) {
-                line(current.toString());
-                current = new StringBuilder(" ".repeat(lead.length()));
-                empty = true;
-            }
-            current.append(empty ? "" : " ").append(word);
-            empty = false;
-        }
-        line(current.toString());
-    }
-
-    private void line(String words) {
-        text.append(words.stripTrailing()).append('\n');
+    /** A file and its digest. */
+    static void file(Lines text, String what, String name, String sha256) {
+        text.line(String.format(Locale.ROOT, "  %-9s  %s  %s", what, sha256, name));
     }
 }

@@ -16,6 +16,7 @@ import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.record.ReportFile;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -157,10 +158,10 @@ class ContinuedJudgementTest {
     }
 
     /** Counts how often it is evaluated. */
-    private record Counted(Formula formula, int[] count) implements Formula {
+    private record Counted(Formula formula, AtomicInteger count) implements Formula {
         @Override
         public Value value(Frame frame) {
-            count[0]++;
+            count.incrementAndGet();
             return formula.value(frame);
         }
 
@@ -199,22 +200,22 @@ class ContinuedJudgementTest {
                 }
                 """);
         Workshop bench = Workshop.of(text.toString());
-        int[] count = new int[1];
+        AtomicInteger count = new AtomicInteger();
         CheckGraph graph = counting(bench.compiled().graph(), count);
         Judgement before = judged(graph, bench);
-        assertThat(count[0]).isEqualTo(100);
+        assertThat(count).hasValue(100);
 
-        count[0] = 0;
+        count.set(0);
         Judgement after = before.continuedWith(
                         bench.observe("turns[v41]", "true").sheetRead())
                 .orElseThrow();
 
-        assertThat(count[0]).isEqualTo(1);
+        assertThat(count).hasValue(1);
         assertThat(after.verdict("free[v41]").orElseThrow().outcome()).hasToString("PASSES");
         assertThat(after.verdict("free[v42]").orElseThrow().outcome()).hasToString("UNTESTED");
     }
 
-    private static CheckGraph counting(CheckGraph graph, int[] count) {
+    private static CheckGraph counting(CheckGraph graph, AtomicInteger count) {
         return CheckGraph.of(
                 graph.identity(),
                 new CheckGraph.Parts(

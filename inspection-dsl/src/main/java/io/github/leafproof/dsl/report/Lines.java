@@ -1,0 +1,42 @@
+package io.github.leafproof.dsl.report;
+
+import java.util.Locale;
+
+/** A text for a terminal, line by line, wrapped at a hundred letters; lines end in {@code \n}. */
+final class Lines {
+
+    private static final int WIDTH = 100;
+
+    private final StringBuilder text = new StringBuilder();
+
+    /** A line as it is. */
+    void line(String words) {
+        text.append(words.stripTrailing()).append('\n');
+    }
+
+    /** Words behind a lead, wrapped under themselves. */
+    void block(String lead, String words) {
+        StringBuilder current = new StringBuilder(lead);
+        boolean empty = true;
+        for (String word : words.split(" ", -1)) {
+            if (!empty && current.length() + 1 + word.length() > WIDTH) {
+                line(current.toString());
+                current = new StringBuilder(" ".repeat(lead.length()));
+                empty = true;
+            }
+            current.append(empty ? "" : " ").append(word);
+            empty = false;
+        }
+        line(current.toString());
+    }
+
+    /** Words behind the name of a field of a check. */
+    void field(String name, String words) {
+        block(String.format(Locale.ROOT, "      %-12s", name), words);
+    }
+
+    @Override
+    public String toString() {
+        return text.toString();
+    }
+}

@@ -1,0 +1,152 @@
+package io.github.leafproof.dsl.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import io.github.leafproof.dsl.Workshop;
+import io.github.leafproof.dsl.formula.Calculation;
+import io.github.leafproof.dsl.graph.Judgement;
+import io.github.leafproof.dsl.graph.Node;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** The steps from what was entered to a verdict, each with its numbers. */
+class CalculationTest {
+
+    private static List<String> steps(String declarations, String check, Workshop... entered) {
+        Judgement judgement = entered.length > 0
+                ? entered[0].judged()
+                : Workshop.of(declarations).judged();
+        Node.Check found = (Node.Check) judgement.graph().node(check).orElseThrow();
+        return Calculation.of(found.requirement(), judgement.frame(found)).stream()
+                .map(step -> "  ".repeat(step.depth()) + step.words() + " = " + step.value())
+                .toList();
+    }
+
+    @Test
+    void a_number_is_computed_step_by_step_and_of_a_choice_only_what_counts_is_shown() {
+        assertThat(steps("""
+                        check big "Big" minor {
+                          require (if engine.choke then 1 mm else 2 mm + 3 mm) / 2 at most 1 mm
+                        }
+                        """, "big"))
+                .containsExactly(
+                        "2 mm + 3 mm = 5 mm",
+                        "if engine.choke then 1 mm else 2 mm + 3 mm = 5 mm",
+                        "(if engine.choke then 1 mm else 2 mm + 3 mm) / 2 = 2.5 mm",
+                        "(if engine.choke then 1 mm else 2 mm + 3 mm) / 2 at most 1 mm = no");
+    }
+
+    @Test
+    void inside_a_function_its_parameters_have_the_values_they_were_given() {
+        assertThat(steps("""
+                        define half(size : length) = size / 2
+                        check small "Small" minor { require half(3 mm + 1 mm) at most 3 mm }
+                        """, "small"))
+                .containsExactly(
+                        "3 mm + 1 mm = 4 mm",
+                        "  size = 4 mm",
+                        "  size / 2 = 2 mm",
+                        "half(3 mm + 1 mm) = 2 mm",
+                        "half(3 mm + 1 mm) at most 3 mm = yes");
+    }
+
+    @Test
+    void a_reading_tells_how_far_it_is_from_each_limit_and_how_probable_it_is_to_lie_beyond() {
+        // u = 0.01 mm; 0.02 mm is two of them. The normal law leaves 2.275 % beyond two (Φ(-2) = 0.02275, tables of the
+        // normal distribution).
+        Workshop bench = Workshop.of("""
+                        gauge depth : reading of length
+                        observe step : length with depth ask "Step"
+                        check inside "Inside" minor { require step at most 0.5 mm }
+                        """).observe("step", "\"0.48 mm\"");
+        Judgement judgement = bench.judged();
+        Node.Check check = (Node.Check) judgement.graph().node("inside").orElseThrow();
+
+        assertThat(Calculation.of(check.requirement(), judgement.frame(check))
+                        .get(0)
+                        .details())
+                .containsExactly(
+                        "above the upper limit 0.50 mm with a probability of 3 %: it is 0.02 mm inside of it, which is 2.0"
+                                + " times their standard uncertainty of 0.010 mm",
+                        "probability that it holds: 97 %");
+    }
+
+    @Test
+    void a_tolerated_limit_is_told_and_so_is_a_side_that_no_leaf_speaks_for() {
+        Workshop bench = Workshop.of("""
+                        gauge leaves : leaf set
+                        observe lash : gap with leaves ask "Lash"
+                        check inside "Inside" minor {
+                          require lash between engine.lash_min and engine.lash_max tolerate to engine.lash_tolerated
+                        }
+                        """).feel("lash", "passes 0.05 mm");
+        Judgement judgement = bench.judged();
+        Node.Check check = (Node.Check) judgement.graph().node("inside").orElseThrow();
+
+        assertThat(Calculation.of(check.requirement(), judgement.frame(check))
+                        .get(0)
+                        .details())
+                .containsExactly(
+                        "at least 0.03 mm is shown with a probability of 100 % by the leaf 0.05 mm, which passes: it"
+                                + " measures 0.0500 mm (u 0.0010 mm)",
+                        "at most 0.10 mm: no leaf has refused",
+                        "beyond that tolerated up to 0.14 mm",
+                        "probability that it holds: from 0 % to 100 %");
+    }
+
+    @Test
+    void what_is_lacking_is_told_where_it_is_lacking() {
+        assertThat(steps("""
+                        observe width : length ask "Width"
+                        check small "Small" minor { require width * 2 at most 3 mm }
+                        """, "small"))
+                .containsExactly(
+                        "width * 2 = not known: width was not entered",
+                        "width * 2 at most 3 mm = not known: width was not entered");
+    }
+
+    @Test
+    void a_calculation_that_nobody_would_read_is_cut_short_and_still_ends_in_its_result() {
+        String all = IntStream.range(0, 300)
+                .mapToObj(number -> number + " mm at most 1 m")
+                .collect(Collectors.joining(" and "));
+
+        List<String> steps = steps("check small \"Small\" minor { require " + all + " }", "small");
+
+        assertThat(steps).hasSizeLessThan(210);
+        assertThat(steps.get(steps.size() - 2)).startsWith("and further steps");
+        assertThat(steps.get(steps.size() - 1)).endsWith("299 mm at most 1 m = yes");
+    }
+
+    @Test
+    void what_adds_to_an_uncertainty_is_told_by_source() {
+        Workshop bench = Workshop.of("""
+                        gauge infrared : reading of temperature
+                        gauge depth : reading of length
+                        observe head : temperature with infrared ask "Head"
+                        observe step : length with depth ask "Step"
+                        observe other : length with depth ask "Other"
+                        let area = step * (other + 1 mm)
+                        let warm = head - 20 degC
+                        check small "Small" minor { require area at most 3 mm2 and warm at most 3 K }
+                        """)
+                .observe("head", "\"21 °C\"")
+                .observe("step", "\"1 mm\"")
+                .observe("other", "\"1 mm\"");
+        Judgement judgement = bench.judged();
+
+        Explanation explanation = Explaining.of(
+                judgement, (Node.Check) judgement.graph().node("small").orElseThrow());
+
+        // d(area) = (other + 1 mm) du + step du, one depth gauge for both: 2 mm · 0.01 mm + 1 mm · 0.01 mm.
+        assertThat(explanation.values())
+                .extracting(
+                        Explanation.Computed::name,
+                        Explanation.Computed::value,
+                        value -> value.sources().get(0))
+                .contains(tuple("area", "2.000 mm² (u 0.030 mm²)", "depth 0.030 mm²"));
+    }
+}
