@@ -38,7 +38,7 @@ record Bound(Input input, Side side, String words, ToDoubleFunction<double[]> li
     }
 
     String condition() {
-        return input.words() + " " + side.words + " " + words;
+        return input.words() + " must be " + side.words + " " + words;
     }
 
     Optional<String> refused(double[] all, int place) {

@@ -130,7 +130,7 @@ public final class Fits {
                     x -> x[1],
                     "the threads would be in step, or named the wrong way round")
             .source(HELIX)
-            .example("1 mm per turn", "1/28 in per turn")
+            .example("1 mm per turn", "0.9071 mm per turn")
             .gives("mm per turn", "coarser_pitch − finer_pitch", x -> x[0] - x[1]);
 
     /** How far the wrong nut goes on. */
@@ -145,7 +145,7 @@ public final class Fits {
                     "the threads would be in step, or named the wrong way round")
             .source(HELIX + "; common practice")
             .assuming("it binds when the threads are half a pitch out of step, and the diameters let it on at all")
-            .example("1.25 mm per turn", "1/24 in per turn")
+            .example("1.25 mm per turn", "1.0583 mm per turn")
             .gives(
                     "turn",
                     "coarser_pitch/(2·(coarser_pitch − finer_pitch)) turns",

@@ -109,7 +109,7 @@ public final class Mechanism {
         return inputs;
     }
 
-    /** What its inputs must be compared with each other, such as "rod above half the stroke". */
+    /** What its inputs must be compared with each other, such as "rod must be above half the stroke". */
     public List<String> limits() {
         return bounds.stream().map(Bound::condition).toList();
     }

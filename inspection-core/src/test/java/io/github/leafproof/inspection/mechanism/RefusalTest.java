@@ -68,7 +68,7 @@ class RefusalTest {
     void every_limit_that_depends_on_another_input_is_tried() {
         List<String> said = nonsense().stream()
                 .map(row -> row.get("mechanism") + ": "
-                        + refused(row).words().replaceFirst("the (.*) is .* and must be ", "$1 "))
+                        + refused(row).words().replaceFirst("the (.*) is .* and must be ", "$1 must be "))
                 .toList();
         for (Mechanism mechanism : Mechanisms.all()) {
             for (String limit : mechanism.limits()) {

@@ -118,7 +118,7 @@ final class Arithmetic {
         Optional<Dimension> result = function.dimensions().of(dimensions);
         if (result.isEmpty()) {
             List<String> words = dimensions.stream().map(Arithmetic::words).toList();
-            problems.add(TypeDiagnostics.functionDimensions(call.span(), function.word(), words));
+            problems.add(TypeDiagnostics.functionDimensions(call.span(), function.word(), words, function.remedy()));
             return null;
         }
         String words = arguments.stream()

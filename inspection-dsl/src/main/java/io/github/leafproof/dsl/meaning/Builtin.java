@@ -1,11 +1,16 @@
 package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.formula.Computed;
+import io.github.leafproof.dsl.formula.Reckoning;
 import io.github.leafproof.dsl.formula.Statistic;
+import io.github.leafproof.inspection.mechanism.Input;
+import io.github.leafproof.inspection.mechanism.Mechanism;
+import io.github.leafproof.inspection.mechanism.Mechanisms;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Estimate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -45,13 +50,31 @@ record Builtin(String word, int arguments, DimensionRule dimensions, Computed.Ru
 
     /** The function of that name. */
     static Optional<Builtin> named(String word) {
-        return ALL.stream().filter(each -> each.word.equals(word)).findFirst();
+        return ALL.stream()
+                .filter(each -> each.word.equals(word))
+                .findFirst()
+                .or(() -> Mechanisms.named(word).map(Builtin::calculating));
     }
 
-    /** Every function that the language brings, those of readings and those that give advice too. */
+    private static Builtin calculating(Mechanism mechanism) {
+        List<Dimension> wanted =
+                mechanism.inputs().stream().map(Input::dimension).toList();
+        return new Builtin(
+                mechanism.name(),
+                wanted.size(),
+                given -> given.equals(wanted) ? Optional.of(mechanism.result()) : Optional.empty(),
+                new Reckoning(mechanism));
+    }
+
+    /** Every function that the language brings, those of readings, those that give advice and the calculations of the trade too. */
     static List<String> names() {
-        Stream<String> others = Stream.concat(Statistic.words().stream(), Stream.of("next_leaf", "adjuster_turn"));
-        return Stream.concat(ALL.stream().map(Builtin::word), others).toList();
+        return Stream.of(
+                        ALL.stream().map(Builtin::word),
+                        Statistic.words().stream(),
+                        Stream.of("next_leaf", "adjuster_turn"),
+                        Mechanisms.all().stream().map(Mechanism::name))
+                .flatMap(words -> words)
+                .toList();
     }
 
     /** Whether it takes so many values. */
@@ -61,7 +84,27 @@ record Builtin(String word, int arguments, DimensionRule dimensions, Computed.Ru
 
     /** How many values it takes, in words. */
     String argumentWords() {
+        if (rule instanceof Reckoning reckoning) {
+            List<Input> inputs = reckoning.mechanism().inputs();
+            String names = inputs.stream().map(Input::words).collect(Collectors.joining(", "));
+            return (inputs.size() == 1 ? "one value: " : inputs.size() + " values: ") + names;
+        }
         return arguments == ANY ? "two values or more" : "one value";
+    }
+
+    /** What kinds of values it takes, as advice for whoever gave others. */
+    String remedy() {
+        if (rule instanceof Reckoning reckoning) {
+            return reckoning.mechanism().inputs().stream()
+                    .map(input -> input.words() + ", " + input.dimension().phrase())
+                    .collect(Collectors.joining("; ", "it takes ", ""));
+        }
+        return switch (word) {
+            case "sqrt" -> "give it something that has a root, such as an area or a plain number";
+            case "sin", "cos", "tan" -> "give it an angle, as in " + word + "(30 deg)";
+            case "abs" -> "a temperature has no sign; take a difference, such as head - room";
+            default -> "all its values must be of one kind";
+        };
     }
 
     private static Optional<Dimension> alike(List<Dimension> given) {

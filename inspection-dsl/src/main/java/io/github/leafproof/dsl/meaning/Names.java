@@ -254,8 +254,8 @@ final class Names {
             return null;
         }
         if (define == null) {
-            List<String> known = new ArrayList<>(Builtin.names());
-            known.addAll(problems.near(outline.functions.keySet()));
+            List<String> known = new ArrayList<>(problems.near(outline.functions.keySet()));
+            known.addAll(Builtin.names());
             problems.add(NameDiagnostics.unknownFunction(
                     call.function().span(), call.function().text(), known));
             return null;

@@ -130,20 +130,14 @@ public final class TypeDiagnostics {
                                 : wanted.equals("number") ? "give it a plain number" : "give it " + a(wanted));
     }
 
-    public static Diagnostic functionDimensions(Span span, String function, List<String> given) {
-        String wanted = switch (function) {
-            case "sqrt" -> "give it something that has a root, such as an area or a plain number";
-            case "sin", "cos", "tan" -> "give it an angle, as in " + function + "(30 deg)";
-            case "abs" -> "a temperature has no sign; take a difference, such as head - room";
-            default -> "all its values must be of one kind";
-        };
+    public static Diagnostic functionDimensions(Span span, String function, List<String> given, String remedy) {
         return Diagnostic.error(
                         Code.LP215,
                         span,
                         function + " of "
                                 + given.stream().map(TypeDiagnostics::a).collect(Collectors.joining(" and "))
                                 + " makes no sense")
-                .help(wanted);
+                .help(remedy);
     }
 
     // near: how the tolerance is written that was probably meant, or null
