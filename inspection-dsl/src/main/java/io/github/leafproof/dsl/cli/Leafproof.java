@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             InspectCommand.class,
             ExplainCommand.class,
+            DrawCommand.class,
             VetCommand.class,
             RehearseCommand.class,
             TidyCommand.class,
@@ -119,6 +120,9 @@ final class Leafproof implements Runnable {
             }
             if (type == ExplainCommand.class) {
                 return type.cast(new ExplainCommand(console));
+            }
+            if (type == DrawCommand.class) {
+                return type.cast(new DrawCommand(console));
             }
             if (type == VetCommand.class) {
                 return type.cast(new VetCommand(console));
