@@ -42,8 +42,11 @@ class DrawingsTest {
         Picture picture = Picture.of(Bench.judgement(sheet + ".json"));
         String svg = SvgDrawing.of(picture);
 
-        Bench.judgement(sheet + ".json").verdicts().forEach(verdict -> assertThat(svg)
-                .contains(">" + verdict.outcome().word().replace('_', ' ').toUpperCase(Locale.ROOT) + "</text>")
-                .contains(">" + verdict.outcome().name().charAt(0) + "</text>"));
+        Bench.judgement(sheet + ".json")
+                .verdicts()
+                .forEach(verdict -> assertThat(svg)
+                        .contains(
+                                ">" + verdict.outcome().word().replace('_', ' ').toUpperCase(Locale.ROOT) + "</text>")
+                        .contains(">" + verdict.outcome().name().charAt(0) + "</text>"));
     }
 }

@@ -13,6 +13,8 @@ import io.github.leafproof.dsl.parse.SourceReading;
 import io.github.leafproof.dsl.report.Reporting;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Declaration;
+import io.github.leafproof.dsl.syntax.LanguageVersion;
+import io.github.leafproof.dsl.syntax.ProcedureText;
 import io.github.leafproof.inspection.engine.EngineCard;
 import io.github.leafproof.inspection.gauge.GaugeTray;
 import io.github.leafproof.inspection.quantity.UnitSystem;
@@ -28,11 +30,14 @@ import java.util.Optional;
 public final class Procedure {
 
     private final SourceText source;
+    private final ProcedureText written;
     private final CheckGraph graph;
     private final List<Declaration.Rehearse> rehearsals;
 
-    private Procedure(SourceText source, CheckGraph graph, List<Declaration.Rehearse> rehearsals) {
+    private Procedure(
+            SourceText source, ProcedureText written, CheckGraph graph, List<Declaration.Rehearse> rehearsals) {
         this.source = source;
+        this.written = written;
         this.graph = graph;
         this.rehearsals = List.copyOf(rehearsals);
     }
@@ -49,13 +54,26 @@ public final class Procedure {
         Parsed parsed = ProcedureParser.parse(text);
         Understood understood = Understanding.of(parsed.tree(), parsed.problems());
         return new Compiled(
-                understood.graph().map(graph -> new Procedure(text, graph, understood.rehearsals())),
+                understood.graph().map(graph -> new Procedure(text, parsed.tree(), graph, understood.rehearsals())),
                 understood.diagnostics());
     }
 
     /** The text it was compiled from. */
     public SourceText source() {
         return source;
+    }
+
+    /**
+     * The procedure as written: its declarations in order, sealed records down to the last name, each with its place in the
+     * text. Nothing in it changes, so that other programs may walk it, list it, compare it.
+     */
+    public ProcedureText written() {
+        return written;
+    }
+
+    /** The version of the language that it is written in. */
+    public LanguageVersion languageVersion() {
+        return written.languageVersion();
     }
 
     /**

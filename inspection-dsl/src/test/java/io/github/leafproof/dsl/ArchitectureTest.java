@@ -43,10 +43,14 @@ class ArchitectureTest {
             .definedBy(HERE + "meaning")
             .layer("report")
             .definedBy(HERE + "report")
+            .layer("draw")
+            .definedBy(HERE + "draw")
             .layer("front door")
             .definedBy("io.github.leafproof.dsl")
             .layer("rehearsal")
             .definedBy(HERE + "rehearsal")
+            .layer("build")
+            .definedBy(HERE + "build")
             .layer("cli")
             .definedBy(HERE + "cli")
             .whereLayer("source")
@@ -69,6 +73,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("source", "diagnostic", "syntax", "message", "formula", "graph")
             .whereLayer("report")
             .mayOnlyAccessLayers("formula", "graph")
+            .whereLayer("draw")
+            .mayOnlyAccessLayers("formula", "graph")
             .whereLayer("front door")
             .mayOnlyAccessLayers(
                     "source",
@@ -83,6 +89,8 @@ class ArchitectureTest {
                     "report")
             .whereLayer("rehearsal")
             .mayOnlyAccessLayers("front door", "source", "syntax", "formula", "graph", "report")
+            .whereLayer("build")
+            .mayOnlyAccessLayers("front door", "source", "graph")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer();
 

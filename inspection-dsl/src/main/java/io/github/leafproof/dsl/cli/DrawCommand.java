@@ -104,8 +104,7 @@ final class DrawCommand implements Callable<Integer> {
             return Exit.BAD_INPUT.code();
         }
         Procedure read = compiled.orElseThrow();
-        Optional<Picture> picture =
-                files.isEmpty() ? Optional.of(Picture.of(read.graph())) : judged(read, files.get());
+        Optional<Picture> picture = files.isEmpty() ? Optional.of(Picture.of(read.graph())) : judged(read, files.get());
         return picture.map(drawing.get()).map(this::hand).orElse(Exit.BAD_INPUT).code();
     }
 
@@ -116,9 +115,8 @@ final class DrawCommand implements Callable<Integer> {
     }
 
     private Optional<Function<Picture, String>> drawing() {
-        String name = output == null
-                ? ".svg"
-                : String.valueOf(output.getFileName()).toLowerCase(Locale.ROOT);
+        String name =
+                output == null ? ".svg" : String.valueOf(output.getFileName()).toLowerCase(Locale.ROOT);
         if (name.endsWith(".svg")) {
             return Optional.of(SvgDrawing::of);
         }

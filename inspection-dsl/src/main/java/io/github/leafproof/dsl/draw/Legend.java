@@ -35,7 +35,19 @@ final class Legend {
         public void sample(Svg svg, int x, int y) {
             svg.open("g", "class", kind.name().toLowerCase(Locale.ROOT));
             svg.element(
-                    "rect", "class", "box", "x", x, "y", y, "width", 36, "height", 18, "rx", SvgDrawing.round(kind) / 2);
+                    "rect",
+                    "class",
+                    "box",
+                    "x",
+                    x,
+                    "y",
+                    y,
+                    "width",
+                    36,
+                    "height",
+                    18,
+                    "rx",
+                    SvgDrawing.round(kind) / 2);
             if (kind == Kind.GATE) {
                 svg.element("path", "class", "bar", "d", "M" + (x + 31) + " " + y + " V" + (y + 18));
             }

@@ -40,8 +40,8 @@ public final class MermaidText {
             line("  end");
         }
         picture.links().forEach(this::link);
-        outcomes.forEach(outcome -> line("  classDef " + outcome.word() + " stroke:"
-                + Ink.of(outcome).light() + ",stroke-width:3px"));
+        outcomes.forEach(outcome -> line(
+                "  classDef " + outcome.word() + " stroke:" + Ink.of(outcome).light() + ",stroke-width:3px"));
         return text.toString();
     }
 

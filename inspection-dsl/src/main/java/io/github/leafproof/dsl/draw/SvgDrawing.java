@@ -67,14 +67,17 @@ public final class SvgDrawing {
     }
 
     private String description() {
-        long checks = picture.boxes().stream()
-                .filter(box -> box.kind().isJudgement())
-                .count();
-        StringBuilder words = new StringBuilder(picture.subtitle() + ". " + picture.lanes().size() + " stages, " + checks
-                + " checks.");
+        long checks =
+                picture.boxes().stream().filter(box -> box.kind().isJudgement()).count();
+        StringBuilder words = new StringBuilder(
+                picture.subtitle() + ". " + picture.lanes().size() + " stages, " + checks + " checks.");
         for (Box box : picture.boxes()) {
             if (box.outcome() != null && box.outcome() != Outcome.PASSES && box.outcome() != Outcome.NOT_APPLICABLE) {
-                words.append(' ').append(box.title()).append(": ").append(Ink.of(box.outcome()).word()).append('.');
+                words.append(' ')
+                        .append(box.title())
+                        .append(": ")
+                        .append(Ink.of(box.outcome()).word())
+                        .append('.');
             }
         }
         return words.toString();
@@ -111,7 +114,8 @@ public final class SvgDrawing {
         for (Placed to : layout.boxes()) {
             List<Picture.Link> links = into.getOrDefault(to.box().id(), List.of());
             List<Picture.Link> sorted = links.stream()
-                    .sorted(Comparator.comparingInt(link -> layout.box(link.from()).y()))
+                    .sorted(Comparator.comparingInt(
+                            link -> layout.box(link.from()).y()))
                     .toList();
             for (int i = 0; i < sorted.size(); i++) {
                 link(sorted.get(i), to, to.port(i, sorted.size()));
@@ -145,8 +149,8 @@ public final class SvgDrawing {
         }
         int gap = Math.max(from.right(), to.x() - PictureLayout.COLUMN_GAP);
         int bend = (to.x() - gap) / 2;
-        return "M" + from.right() + " " + start + " H" + gap + " C" + (gap + bend) + " " + start + " "
-                + (to.x() - bend) + " " + y + " " + end + " " + y;
+        return "M" + from.right() + " " + start + " H" + gap + " C" + (gap + bend) + " " + start + " " + (to.x() - bend)
+                + " " + y + " " + end + " " + y;
     }
 
     /** Down on the right of all checks: a dot where it branches, and an arrow into each check that waits. */
@@ -237,7 +241,8 @@ public final class SvgDrawing {
     }
 
     private static String tooltip(Box box) {
-        return box.title() + (box.outcome() == null ? "" : ": " + Ink.of(box.outcome()).word())
+        return box.title()
+                + (box.outcome() == null ? "" : ": " + Ink.of(box.outcome()).word())
                 + (box.hint().isEmpty() ? "" : ": " + box.hint());
     }
 

@@ -64,8 +64,17 @@ final class SvgStyle {
     }
 
     private static void rules(StringBuilder rules, String outcome, String colour) {
-        rules.append(".").append(outcome).append(" .box { stroke: ").append(colour).append("; }\n");
-        rules.append(".").append(outcome).append(" .mark, .").append(outcome).append(" .word { fill: ").append(colour);
+        rules.append(".")
+                .append(outcome)
+                .append(" .box { stroke: ")
+                .append(colour)
+                .append("; }\n");
+        rules.append(".")
+                .append(outcome)
+                .append(" .mark, .")
+                .append(outcome)
+                .append(" .word { fill: ")
+                .append(colour);
         rules.append("; }\n");
     }
 }

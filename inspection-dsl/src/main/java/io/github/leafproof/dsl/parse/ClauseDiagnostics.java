@@ -4,8 +4,11 @@ import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Expression;
+import io.github.leafproof.dsl.syntax.LanguageVersion;
 import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.dsl.syntax.Target;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /** What is said about declarations whose words are in order but which lack or repeat something. */
 final class ClauseDiagnostics {
@@ -62,9 +65,11 @@ final class ClauseDiagnostics {
                 .help("take it out; several options for one answer begin on a line of their own");
     }
 
-    static Diagnostic anotherVersion(Span number, String version, String known) {
+    static Diagnostic anotherVersion(Span number, String version, List<LanguageVersion> known) {
+        String numbers =
+                known.stream().map(each -> String.valueOf(each.number())).collect(Collectors.joining(" or "));
         return Diagnostic.error(Code.LP139, number, "this file is written for version " + version + " of the language")
-                .help("this program reads version " + known + "; a later program may read it");
+                .help("this program reads version " + numbers + "; a later program may read it");
     }
 
     static Diagnostic afterInFor(Span after) {

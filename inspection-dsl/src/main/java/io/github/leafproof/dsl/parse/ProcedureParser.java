@@ -5,6 +5,7 @@ import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Expression;
+import io.github.leafproof.dsl.syntax.LanguageVersion;
 import io.github.leafproof.dsl.syntax.ProcedureText;
 import io.github.leafproof.dsl.syntax.Text;
 import java.util.List;
@@ -16,7 +17,6 @@ import org.antlr.v4.runtime.Token;
 /** Reads a procedure: its text goes in, its tree and all that is wrong with the text come out. */
 public final class ProcedureParser {
 
-    private static final String VERSION = "1";
     /** How deep brackets may nest, a number that nobody needs and Java's stack can bear. */
     private static final int DEEPEST = 200;
     /** The same within the braces of a text, which may hold further texts. */
@@ -111,11 +111,14 @@ public final class ProcedureParser {
 
     private boolean isForAnotherVersion(Words words) {
         boolean says = words.type(0) == InspectionLexer.LANGUAGE && words.type(1) == InspectionLexer.NUMBER;
-        if (!says || words.letters(1).equals(VERSION)) {
+        if (!says
+                || LanguageVersion.written(words.letters(1))
+                        .filter(LanguageVersion::isKnown)
+                        .isPresent()) {
             return false;
         }
         problems.clear();
-        problems.add(ClauseDiagnostics.anotherVersion(words.span(1), words.letters(1), VERSION));
+        problems.add(ClauseDiagnostics.anotherVersion(words.span(1), words.letters(1), LanguageVersion.known()));
         return true;
     }
 

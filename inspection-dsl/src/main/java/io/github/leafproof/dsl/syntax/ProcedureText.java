@@ -16,4 +16,14 @@ public record ProcedureText(SourceText source, List<Declaration> declarations, D
     public ProcedureText {
         declarations = List.copyOf(declarations);
     }
+
+    /** The version of the language that it says it is written in; the current one where it does not say. */
+    public LanguageVersion languageVersion() {
+        for (Declaration declaration : declarations) {
+            if (declaration instanceof Declaration.Language language) {
+                return new LanguageVersion(language.version());
+            }
+        }
+        return LanguageVersion.current();
+    }
 }

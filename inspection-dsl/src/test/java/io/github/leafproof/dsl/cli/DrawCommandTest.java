@@ -78,7 +78,8 @@ class DrawCommandTest {
     @Test
     void a_procedure_or_a_sheet_with_mistakes_is_not_drawn() {
         Terminal noSheet = draw("--sheet", here.resolve("none.json").toString());
-        Terminal noProcedure = Terminal.run("draw", here.resolve("none.inspection").toString());
+        Terminal noProcedure =
+                Terminal.run("draw", here.resolve("none.inspection").toString());
 
         assertThat(noSheet.exit()).isEqualTo(2);
         assertThat(noSheet.out()).isEmpty();

@@ -86,9 +86,8 @@ class PictureTest {
 
     @Test
     void with_a_sheet_a_box_tells_what_was_found_or_why_not() {
-        Picture picture = Picture.of(BENCH.observe("said", "\"new\"")
-                .observe("step", "\"1 mm\"")
-                .judged());
+        Picture picture = Picture.of(
+                BENCH.observe("said", "\"new\"").observe("step", "\"1 mm\"").judged());
         Map<String, Picture.Box> boxes = byTitle(picture);
 
         assertThat(box(boxes, "step").notes()).last().isEqualTo("= 1.000 mm (u 0.010 mm)");
@@ -115,7 +114,8 @@ class PictureTest {
         int width = number(svg.getDocumentElement(), "width");
         int height = number(svg.getDocumentElement(), "height");
         for (int[] one : boxes) {
-            assertThat(one[0] >= 0 && one[1] >= 0 && one[2] <= width && one[3] <= height).isTrue();
+            assertThat(one[0] >= 0 && one[1] >= 0 && one[2] <= width && one[3] <= height)
+                    .isTrue();
             for (int[] other : boxes) {
                 boolean apart = one[2] <= other[0] || other[2] <= one[0] || one[3] <= other[1] || other[3] <= one[1];
                 assertThat(one == other || apart).isTrue();
@@ -144,8 +144,7 @@ class PictureTest {
             "\u202Egnp\u0000 \uD83D end");
 
     private static Picture hostile() {
-        Picture.Box box = new Picture.Box(
-                "c0", Picture.Kind.CHECK, 0, HOSTILE, List.of(HOSTILE), null, HOSTILE);
+        Picture.Box box = new Picture.Box("c0", Picture.Kind.CHECK, 0, HOSTILE, List.of(HOSTILE), null, HOSTILE);
         return new Picture(HOSTILE, HOSTILE, List.of(new Picture.Lane(HOSTILE, List.of(box))), List.of());
     }
 
@@ -164,8 +163,11 @@ class PictureTest {
         String dot = DotText.of(hostile());
 
         // Every line is one statement: no quote, no backslash and no line end got out of its string.
-        assertThat(dot.lines().skip(1)).allSatisfy(line -> assertThat(line)
-                .matches(" *(\\}|(graph|node|edge|c0) \\[(\\w+=(\\w+|\"([^\"\\\\]|\\\\.)*\")(, )?)*\\];|subgraph \\w+ \\{)"));
+        assertThat(dot.lines().skip(1))
+                .allSatisfy(
+                        line -> assertThat(line)
+                                .matches(
+                                        " *(\\}|(graph|node|edge|c0) \\[(\\w+=(\\w+|\"([^\"\\\\]|\\\\.)*\")(, )?)*\\];|subgraph \\w+ \\{)"));
         assertThat(dot).contains("&amp;amp;").contains("\\\\\\\"];}");
     }
 
@@ -174,16 +176,17 @@ class PictureTest {
         String text = MermaidText.of(hostile());
 
         assertThat(text.lines().skip(3))
-                .allSatisfy(line -> assertThat(line)
-                        .matches(" *(end|(subgraph s0|c0)\\[\"([^\"<>`%{}&]|<br/>)*\"\\])"));
+                .allSatisfy(
+                        line -> assertThat(line).matches(" *(end|(subgraph s0|c0)\\[\"([^\"<>`%{}&]|<br/>)*\"\\])"));
         assertThat(text).contains("#60;/text#62;").doesNotContain("%%{");
     }
 
     @Test
     void a_long_word_is_broken_and_a_long_text_ends_with_a_mark() {
         assertThat(Lettering.wrapped("one two", 10, 1000, 3)).containsExactly("one two");
-        assertThat(Lettering.wrapped("Donaudampfschifffahrt", 10, 60, 9)).hasSizeGreaterThan(1).allSatisfy(line ->
-                assertThat(Lettering.width(line, 10)).isLessThanOrEqualTo(60));
+        assertThat(Lettering.wrapped("Donaudampfschifffahrt", 10, 60, 9))
+                .hasSizeGreaterThan(1)
+                .allSatisfy(line -> assertThat(Lettering.width(line, 10)).isLessThanOrEqualTo(60));
         assertThat(Lettering.wrapped("many words that nobody reads to the end", 10, 60, 2))
                 .hasSize(2)
                 .last()
@@ -203,9 +206,10 @@ class PictureTest {
                     .append(i > 0 && i % 2 == 1 ? "after c" + (i - 1) + " " : "")
                     .append("require o" + i + " at most top }\n");
         }
-        Picture picture = Picture.of(Workshop.of(text.toString().replaceAll("(c\\d*[02468] \"[^\"]*\" minor)", "$1 gate"))
-                .compiled()
-                .graph());
+        Picture picture =
+                Picture.of(Workshop.of(text.toString().replaceAll("(c\\d*[02468] \"[^\"]*\" minor)", "$1 gate"))
+                        .compiled()
+                        .graph());
 
         assertThatCode(() -> parsed(SvgDrawing.of(picture))).doesNotThrowAnyException();
         assertThat(picture.boxes()).hasSize(4_001);

@@ -11,11 +11,11 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A graph or a tree written out to its last leaf but for places in the text: two that read alike are alike. */
-final class GraphWords {
+public final class GraphWords {
 
     private GraphWords() {}
 
-    static String of(CheckGraph graph) {
+    public static String of(CheckGraph graph) {
         CheckGraph.Identity identity = graph.identity();
         Object parts = Stream.of(
                         identity.name(),
@@ -34,7 +34,7 @@ final class GraphWords {
         return of(parts);
     }
 
-    static String of(@Nullable Object thing) {
+    public static String of(@Nullable Object thing) {
         if (thing instanceof Span) {
             return "here";
         } else if (thing instanceof Optional<?> perhaps) {
