@@ -140,7 +140,8 @@ public enum Code {
     LP711("The procedure is too large with its loops written out"),
     LP712("A value refers to later ones through too many steps"),
     LP713("A function is too large with all that it applies"),
-    LP714("A list is too long");
+    LP714("A list is too long"),
+    LP715("Values and checks rest on too many observations");
 
     private final String summary;
 

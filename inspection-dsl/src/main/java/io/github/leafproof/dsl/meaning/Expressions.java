@@ -26,8 +26,8 @@ import org.jspecify.annotations.Nullable;
 /** Expressions understood: each yields a formula and a type, or null after saying what is wrong with it. */
 final class Expressions {
 
-    /** So many expressions may be underway within each other; it leaves room on the smallest usual stack of Java. */
-    private static final int DEEPEST = 500;
+    /** So many expressions may be underway within each other; it leaves room on a quarter of Java's usual stack. */
+    private static final int DEEPEST = 150;
 
     private final Problems problems;
     private final Names names;

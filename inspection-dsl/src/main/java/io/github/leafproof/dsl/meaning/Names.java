@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 final class Names {
 
     /** Values that refer to later values are understood by way of each other; so many steps are enough for anybody. */
-    private static final int MOST_STEPS = 100;
+    private static final int MOST_STEPS = 50;
 
     /** A function understood. */
     record Function(List<Type> parameters, List<String> names, Typed body) {}
@@ -193,6 +193,11 @@ final class Names {
             tooManySteps = true;
         }
         return true;
+    }
+
+    /** How much each function comes to. */
+    Sizes sizes() {
+        return sizes;
     }
 
     /** Understands every derived value and every function, also those that nothing reads: they may hold mistakes too. */

@@ -13,7 +13,7 @@ final class Sizes {
     static final int MOST_FORMULAS = 100_000;
 
     /** How deep they may stand in each other, so that judging stays within the stack. */
-    static final int DEEPEST = 500;
+    static final int DEEPEST = 200;
 
     /** How many formulas all applications together may come to: judging them takes a few seconds. */
     static final int MOST_IN_ALL = 20_000_000;
@@ -36,6 +36,11 @@ final class Sizes {
     boolean isTooMuchInAll(Formula body) {
         applied += of(body).formulas;
         return applied > MOST_IN_ALL;
+    }
+
+    /** How many formulas one comes to, with the bodies of the functions that it applies. */
+    long formulas(Formula formula) {
+        return of(formula).formulas;
     }
 
     private Size of(Formula formula) {

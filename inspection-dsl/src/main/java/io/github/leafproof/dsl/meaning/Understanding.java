@@ -69,6 +69,7 @@ public final class Understanding {
         if (!problems.anyError()) {
             // A misspelt name leaves another unused; who mends the one need not hear of the other.
             new Unused(problems, outline, names).look();
+            Leanings.look(problems, outline, names.sizes(), observed, names.derived(), judged);
         }
         List<Diagnostic> found = problems.inFileOrder();
         if (found.stream().anyMatch(Diagnostic::isError)) {

@@ -176,6 +176,14 @@ public final class StructureDiagnostics {
                 .help("compute once in a let what is used again and again");
     }
 
+    public static Diagnostic leansOnTooMuch(Span span) {
+        return Diagnostic.error(
+                        Code.LP715,
+                        span,
+                        "values and checks up to this one rest on more observations, all together, than a report can hold")
+                .help("let a check rest on what it judges, and not on everything that was observed before it");
+    }
+
     public static Diagnostic tooDeep(Span span) {
         return Diagnostic.error(Code.LP702, span, "this is nested too deep")
                 .help("name a part of it with let and use the name");

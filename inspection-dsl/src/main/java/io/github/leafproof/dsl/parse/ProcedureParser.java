@@ -17,8 +17,8 @@ import org.antlr.v4.runtime.Token;
 /** Reads a procedure: its text goes in, its tree and all that is wrong with the text come out. */
 public final class ProcedureParser {
 
-    /** How deep brackets may nest, a number that nobody needs and Java's stack can bear. */
-    private static final int DEEPEST = 200;
+    /** How deep brackets may nest, a number that nobody needs and a quarter of Java's usual stack can bear. */
+    static final int DEEPEST = 50;
     /** The same within the braces of a text, which may hold further texts. */
     private static final int DEEPEST_IN_HOLE = 20;
 

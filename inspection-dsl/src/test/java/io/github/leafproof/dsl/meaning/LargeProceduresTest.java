@@ -32,18 +32,18 @@ class LargeProceduresTest {
     }
 
     @Test
-    void a_hundred_steps_further_down_are_followed_and_a_longer_chain_is_refused_once() {
+    void fifty_steps_further_down_are_followed_and_a_longer_chain_is_refused_once() {
         IntFunction<String> line = i -> "let a" + i + " = a" + (i + 1) + " + 1 mm\n";
         String end = " = x\ncheck c \"C\" { require a0 at most 20 m }";
 
-        assertThat(codes(chain(99, line) + "let a99" + end)).isEmpty();
+        assertThat(codes(chain(49, line) + "let a49" + end)).isEmpty();
         assertThat(codes(chain(10_000, line) + "let a10000" + end)).containsExactly(Code.LP712);
     }
 
     @Test
     void long_expressions_that_lead_to_each_other_do_not_outgrow_the_stack() {
         IntFunction<String> line =
-                i -> "let a" + i + " = " + "abs(".repeat(150) + "a" + (i + 1) + ")".repeat(150) + "\n";
+                i -> "let a" + i + " = " + "abs(".repeat(45) + "a" + (i + 1) + ")".repeat(45) + "\n";
         String sum = " = x" + " + x".repeat(1000) + "\ncheck c \"C\" { require a0 at most 20 m }";
 
         assertThat(codes(chain(250, line) + "let a250" + sum)).containsExactly(Code.LP712);
@@ -54,8 +54,8 @@ class LargeProceduresTest {
     void one_expression_may_nest_and_has_a_bound() {
         IntFunction<String> nested = depth -> "check c \"C\" { require " + "not ".repeat(depth) + "x at most 1 mm }";
 
-        assertThat(codes(nested.apply(150))).isEmpty();
-        assertThat(codes("check c \"C\" { require x at most " + "abs(-".repeat(190) + "x" + ")".repeat(190) + " }"))
+        assertThat(codes(nested.apply(140))).isEmpty();
+        assertThat(codes("check c \"C\" { require x at most " + "abs(-".repeat(48) + "x" + ")".repeat(48) + " }"))
                 .isEmpty();
         assertThat(codes("check c \"C\" { require " + "if x at most 1 mm then yes else ".repeat(600) + "no }"))
                 .containsExactly(Code.LP702);
@@ -74,11 +74,11 @@ class LargeProceduresTest {
     }
 
     @Test
-    void functions_may_apply_each_other_a_hundred_deep_and_not_ten_thousand_deep() {
+    void functions_may_apply_each_other_sixty_deep_and_not_ten_thousand_deep() {
         IntFunction<String> line = i -> "define f" + (i + 1) + "(a : length) = f" + i + "(a) + 1 mm\n";
         String start = "define f0(a : length) = a\n";
 
-        assertThat(codes(start + chain(100, line) + "check c \"C\" { require f100(x) at most 1 m }"))
+        assertThat(codes(start + chain(60, line) + "check c \"C\" { require f60(x) at most 1 m }"))
                 .isEmpty();
         assertThat(codes(start + chain(10_000, line) + "check c \"C\" { require f10000(x) at most 1 m }"))
                 .containsExactly(Code.LP713);
@@ -143,6 +143,28 @@ class LargeProceduresTest {
                 .containsExactly(Code.LP714);
         assertThat(codes("for v in " + options + " { }" + check)).containsExactly(Code.LP714);
         assertThat(codes("setup s starts s0 {\n" + states + "}" + check)).containsExactly(Code.LP714);
+    }
+
+    @Test
+    void a_check_may_rest_on_a_thousand_readings_and_a_thousand_such_checks_are_too_much_for_a_report() {
+        String readings = chain(1000, i -> "observe y" + i + " : length ask \"Y\"\n");
+        String sum = "let sum = x" + chain(1000, i -> " + y" + i) + "\n";
+        IntFunction<String> check = i -> "check c" + i + " \"C\" { require sum at most 9 m }\n";
+
+        assertThat(codes(readings + sum + chain(100, check))).isEmpty();
+        assertThat(codes(readings + sum + chain(1000, check))).containsExactly(Code.LP715);
+    }
+
+    @Test
+    void running_sums_of_a_few_thousand_readings_are_told_apart_from_those_of_fifty_thousand() {
+        IntFunction<String> sum = i -> "observe y" + i + " : length ask \"Y\"\nlet s" + (i + 1) + " = s" + i + " + y" + i
+                + "\n";
+        String start = "let s0 = x\n";
+
+        assertThat(codes(start + chain(3000, sum) + "check c \"C\" { require s3000 at most 9 m }"))
+                .isEmpty();
+        assertThat(codes(start + chain(50_000, sum) + "check c \"C\" { require s50000 at most 9 m }"))
+                .containsExactly(Code.LP715);
     }
 
     @Test
