@@ -77,6 +77,7 @@ PER: 'per';
 // ---- words that mean something in one place only, and are free to be names elsewhere: rule `name` lists them -------
 ACCEPTANCE: 'acceptance';
 ALL: 'all';
+BEFORE: 'before';
 BY: 'by';
 CANNOT: 'cannot';
 COUNTER: 'counter';
@@ -131,6 +132,8 @@ MIDDLE_DOT: '\u00B7' | '\u22C5';
 PERCENT: '%';
 
 // ---- numbers, texts, names ---------------------------------------------------------------------------------------
+// Longer than the number it begins with, so that it is no difference of three.
+DATE: DIGIT DIGIT DIGIT DIGIT '-' DIGIT DIGIT '-' DIGIT DIGIT;
 NUMBER: DIGIT+ ('.' DIGIT+)? ([eE] [+\-\u2212]? DIGIT+)?;
 STRING: '"' { readText(); };
 NAME: LETTER (LETTER | DIGIT)*;

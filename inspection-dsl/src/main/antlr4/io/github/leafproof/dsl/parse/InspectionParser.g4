@@ -127,6 +127,7 @@ entered
     | SERIES signed (COMMA signed)*                             # readings
     | CANNOT text                                               # cannot
     | signed                                                    # enteredAmount
+    | DATE                                                      # enteredDate
     | text                                                      # enteredText
     | (YES | NO | word)                                         # enteredWord
     ;
@@ -159,6 +160,7 @@ comparing
     : AT (LEAST | MOST) value tolerate?                         # atLimit
     | BETWEEN value AND value tolerateBoth?                       # between
     | WITHIN value OF value tolerate?                           # within
+    | IS NOT? (BEFORE | AFTER) value                            # inTime
     | IS (ONE OF option (COMMA option)* | NOT? value)           # is
     | HAS ALL OF value                                          # hasAllOf
     | (NOT_MORE | NOT_LESS | LESS | GREATER | EQUALS) value        # sign
@@ -189,6 +191,7 @@ coverage: name EQUALS? signed;
 primary
     : amount                                                    # number
     | PLUS_MINUS signed                                         # limitsOfNothing
+    | DATE                                                      # date
     | text                                                      # quoted
     | (YES | NO)                                                # yesNo
     | ENGINE FULL_STOP name (FULL_STOP name)*                   # engineFact
@@ -222,13 +225,13 @@ signed: MINUS? amount;
 text: STRING | UNCLOSED_STRING | CURLY_STRING;
 
 name
-    : NAME | ACCEPTANCE | ALL | BY | CANNOT | COUNTER | DIGITS | DRAGS | ENTER | EXPECT | GAUGES | GRADE | ITEMS
+    : NAME | ACCEPTANCE | ALL | BEFORE | BY | CANNOT | COUNTER | DIGITS | DRAGS | ENTER | EXPECT | GAUGES | GRADE | ITEMS
     | LEAF | LEAST | MOST | NOTE | ONE | OPTIONAL | PASSES | PIN | READING | REFUSES | REVISION | SERIES | SET | SIMPLE
     | STARTS | TO | VARIANT
     ;
 
 // A name that is not the beginning of the next step: an option of that name stands in quotes.
 word
-    : NAME | ACCEPTANCE | ALL | BY | CANNOT | COUNTER | DIGITS | DRAGS | GRADE | ITEMS | LEAF | LEAST | MOST | NOTE | ONE
+    : NAME | ACCEPTANCE | ALL | BEFORE | BY | CANNOT | COUNTER | DIGITS | DRAGS | GRADE | ITEMS | LEAF | LEAST | MOST | NOTE | ONE
     | OPTIONAL | PASSES | PIN | READING | REFUSES | REVISION | SERIES | SET | SIMPLE | STARTS | TO | VARIANT
     ;

@@ -79,6 +79,9 @@ public enum Code {
     LP232("A series is made of what is no quantity"),
     LP233("Repeated readings are taken for one number"),
     LP234("A statistic is taken of something that is no series"),
+    LP235("A date is not in the calendar"),
+    LP236("Something is before or after what is no date"),
+    LP237("A date is computed with as if it were a number"),
 
     // 3xx: names
     LP301("A name is not known"),

@@ -74,6 +74,9 @@ public final class Shown {
         if (value instanceof Value.Felt felt) {
             return felt.evidence().rangeWords(units);
         }
+        if (value instanceof Value.Day date) {
+            return date.day().toString();
+        }
         if (value instanceof Value.Readings readings) {
             return readings.series().toString();
         }

@@ -75,6 +75,14 @@ public sealed interface Type {
         }
     }
 
+    /** A day of the calendar. */
+    record Date() implements Type {
+        @Override
+        public String words() {
+            return "date";
+        }
+    }
+
     /**
      * Readings of one thing, repeated, in order. Only what is computed of all of them is a number: their mean, say.
      *

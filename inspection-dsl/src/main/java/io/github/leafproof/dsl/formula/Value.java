@@ -12,6 +12,7 @@ import io.github.leafproof.inspection.quantity.Unit;
 import io.github.leafproof.inspection.verdict.Conformity;
 import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Side;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -71,6 +72,9 @@ public sealed interface Value {
             return new Felt(gap, all, set);
         }
     }
+
+    /** A day of the calendar. */
+    record Day(LocalDate day) implements Value {}
 
     /** Repeated readings. */
     record Readings(Series series) implements Value {}

@@ -17,6 +17,8 @@ import io.github.leafproof.inspection.record.Entry;
 import io.github.leafproof.inspection.record.Given;
 import io.github.leafproof.inspection.record.TrialGiven;
 import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +57,9 @@ final class EntryReader {
         if (type instanceof Type.Text && given instanceof Given.Words words) {
             return new Value.Words(words.text());
         }
+        if (type instanceof Type.Date && given instanceof Given.Words words) {
+            return day(words.text(), entry);
+        }
         if (type instanceof Type.Choice choice && given instanceof Given.Words words) {
             return pick(choice, words.text(), entry);
         }
@@ -78,6 +83,15 @@ final class EntryReader {
             return null;
         }
         return new Value.Pick(option, word);
+    }
+
+    private @Nullable Value day(String text, Entry entry) {
+        try {
+            return new Value.Day(LocalDate.parse(text));
+        } catch (DateTimeException noDay) {
+            problems.noDay(entry, text);
+            return null;
+        }
     }
 
     private @Nullable Value count(BigDecimal number, Entry entry) {

@@ -157,7 +157,7 @@ final class SheetProblems {
         if (type instanceof Type.Items) {
             return "a list of things";
         }
-        if (type instanceof Type.Series) {
+        if (type instanceof Type.Series || type instanceof Type.Date) {
             return "a " + type.words();
         }
         return type instanceof Type.YesNo ? "yes or no" : type instanceof Type.Count ? "a whole number" : "words";
@@ -189,6 +189,9 @@ final class SheetProblems {
         if (type instanceof Type.Items) {
             return "\"items\": [ \"engine\" ]";
         }
+        if (type instanceof Type.Date) {
+            return "\"value\": \"2026-03-04\"";
+        }
         if (type instanceof Type.Series series) {
             return series.of().inArithmetic().orElseThrow().isRatio()
                     ? "\"series\": [ 3, 4 ]"
@@ -219,6 +222,15 @@ final class SheetProblems {
                 entry.place(),
                 number + " is no count; " + entry.observe() + " is a whole number from 0",
                 null);
+    }
+
+    void noDay(Entry entry, String text) {
+        add(
+                "LP625",
+                sheet,
+                entry.place(),
+                entry.observe() + " is a date, and \"" + text + "\" is none",
+                "write year, month and day, such as 2026-03-04");
     }
 
     void otherDimension(Entry entry, Quantity shown, Dimension wanted) {

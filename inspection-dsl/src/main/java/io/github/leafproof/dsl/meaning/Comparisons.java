@@ -50,6 +50,9 @@ final class Comparisons {
         if (expression instanceof Expression.Within within) {
             return limits.within(within, env);
         }
+        if (expression instanceof Expression.InTime inTime) {
+            return expressions.dates().inTime(inTime, env);
+        }
         if (expression instanceof Expression.OneOf oneOf) {
             return oneOf(oneOf, env);
         }
@@ -111,7 +114,9 @@ final class Comparisons {
             expressions.besides(between.high(), env);
             return null;
         }
-        return limits.between(between, value, env);
+        return value.type() instanceof Type.Date
+                ? expressions.dates().between(between, value, env)
+                : limits.between(between, value, env);
     }
 
     private @Nullable Formula compared(Expression.Compared compared, Env env) {
@@ -122,6 +127,9 @@ final class Comparisons {
         }
         if (left.type() instanceof Type.Choice choice) {
             return choiceCompared(compared, left, choice, env);
+        }
+        if (left.type() instanceof Type.Date) {
+            return expressions.dates().compared(compared, left, env);
         }
         if (left.type() instanceof Type.Text) {
             return textCompared(compared, left, env);

@@ -33,6 +33,7 @@ final class Expressions {
     private final Names names;
     private final Arithmetic arithmetic;
     private final Uncertainties uncertainties;
+    private final Dates dates;
     private final Comparisons comparisons;
     private final Choices choices;
     private final EngineFacts engineFacts;
@@ -42,11 +43,16 @@ final class Expressions {
     Expressions(Problems problems, Names names) {
         this.problems = problems;
         this.names = names;
+        this.dates = new Dates(problems, this);
         this.arithmetic = new Arithmetic(problems, this, names);
         this.uncertainties = new Uncertainties(problems, this);
         this.comparisons = new Comparisons(problems, this);
         this.choices = new Choices(problems, this);
         this.engineFacts = new EngineFacts(problems, names);
+    }
+
+    Dates dates() {
+        return dates;
     }
 
     /** Whether so many expressions are underway within each other that no other value should be begun among them. */
@@ -90,6 +96,9 @@ final class Expressions {
         }
         if (expression instanceof Expression.Uncertain uncertain) {
             return uncertainties.value(uncertain, env);
+        }
+        if (expression instanceof Expression.Day day) {
+            return dates.day(day);
         }
         if (expression instanceof Expression.Quoted quoted) {
             return quoted(quoted, env, expected);

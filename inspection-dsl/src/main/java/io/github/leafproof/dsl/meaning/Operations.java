@@ -45,7 +45,18 @@ final class Operations {
             row.push(step);
             first = step.left();
         }
-        Typed start = expressions.numeric(first, env);
+        Typed start = expressions.value(first, env, null);
+        while (start != null && start.type() instanceof Type.Date && !row.isEmpty()) {
+            start = expressions.dates().applied(start, row.pop(), env);
+            if (start == null || row.isEmpty()) {
+                row.forEach(step -> expressions.besides(step.right(), env));
+                return start;
+            }
+        }
+        if (start != null && !start.isNumeric()) {
+            expressions.isNoNumber(first, start.type());
+            start = null;
+        }
         Optional<Dimension> soFar =
                 start == null ? Optional.empty() : start.type().inArithmetic();
         List<Formula> parts = new ArrayList<>();

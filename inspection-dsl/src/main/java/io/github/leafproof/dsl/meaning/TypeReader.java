@@ -26,6 +26,7 @@ final class TypeReader {
             "number", Type.number(),
             "count", new Type.Count(),
             "text", new Type.Text(),
+            "date", new Type.Date(),
             "gap", new Type.Gap(),
             "items", new Type.Items());
 

@@ -84,7 +84,11 @@ public final class TypeDiagnostics {
     public static Diagnostic noNumber(Span span, String words) {
         return Diagnostic.error(Code.LP209, span, "this is " + a(words) + ", and a number or a quantity is needed here")
                 .labelled(words)
-                .help("only numbers and quantities can be computed with or held against limits");
+                .help(
+                        words.equals("date")
+                                ? "dates are compared with: is before, is after, is not before, is not after, between …"
+                                        + " and …; a date less a date is a time"
+                                : "only numbers and quantities can be computed with or held against limits");
     }
 
     public static Diagnostic nothingToChoose(Span span, String words) {
@@ -191,7 +195,7 @@ public final class TypeDiagnostics {
                 .help(Spelling.nearest(words, known)
                         .map(near -> "did you mean " + near + "?")
                         .orElse("types are the dimensions in words (length, temperature, …), number, count, yes/no,"
-                                + " one of …, grade …, text, gap, items"));
+                                + " one of …, grade …, text, date, gap, items, series of …"));
     }
 
     public static Diagnostic noReading(Span span, String words) {

@@ -68,6 +68,12 @@ final class ComparisonBuilder {
         }
 
         @Override
+        public Expression visitInTime(InspectionParser.InTimeContext context) {
+            return new Expression.InTime(
+                    left, context.NOT() != null, context.BEFORE() != null, expressions.value(context.value()), span);
+        }
+
+        @Override
         public Expression visitIs(InspectionParser.IsContext context) {
             if (!context.option().isEmpty()) {
                 return new Expression.OneOf(left, things.options(context.option()), span);

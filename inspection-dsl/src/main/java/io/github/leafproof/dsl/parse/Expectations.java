@@ -12,6 +12,7 @@ final class Expectations {
 
     private static final IntervalSet VALUES = new IntervalSet(
             InspectionLexer.NUMBER,
+            InspectionLexer.DATE,
             InspectionLexer.YES,
             InspectionLexer.NO,
             InspectionLexer.ENGINE,
@@ -90,6 +91,7 @@ final class Expectations {
     private static String named(int type) {
         return switch (type) {
             case InspectionLexer.NUMBER -> "a number";
+            case InspectionLexer.DATE -> "a date";
             case InspectionLexer.NAME -> "a name";
             case InspectionLexer.UNIT -> "a unit";
             case InspectionLexer.DIGITS -> "`digits`";

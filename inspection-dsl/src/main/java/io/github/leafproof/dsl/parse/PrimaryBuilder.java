@@ -67,6 +67,11 @@ final class PrimaryBuilder extends InspectionParserBaseVisitor<Expression> {
     }
 
     @Override
+    public Expression visitDate(InspectionParser.DateContext context) {
+        return new Expression.Day(context.getText(), span(context));
+    }
+
+    @Override
     public Expression visitQuoted(InspectionParser.QuotedContext context) {
         Text text = things.text(context.text());
         return new Expression.Quoted(text, text.span());

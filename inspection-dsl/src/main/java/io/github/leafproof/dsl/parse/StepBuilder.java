@@ -72,6 +72,9 @@ final class StepBuilder {
         if (entered instanceof InspectionParser.ItemsContext items) {
             return new Entered.Items(SmallThings.each(items.text(), things::text), span(items));
         }
+        if (entered instanceof InspectionParser.EnteredDateContext) {
+            return new Entered.Word(entered.getText(), span(entered));
+        }
         if (entered instanceof InspectionParser.ReadingsContext readings) {
             return new Entered.Readings(SmallThings.each(readings.signed(), things::signed), span(readings));
         }

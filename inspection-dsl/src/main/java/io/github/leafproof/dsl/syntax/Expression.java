@@ -59,6 +59,9 @@ public sealed interface Expression {
     /** {@code k 2}: a word and a number. */
     record Coverage(Name word, Amount number, Span span) {}
 
+    /** A day as written: {@code 2026-11-25}. */
+    record Day(String written, Span span) implements Expression {}
+
     /** A quoted text. */
     record Quoted(Text text, Span span) implements Expression {}
 
@@ -143,6 +146,9 @@ public sealed interface Expression {
             Expression right,
             @Nullable Expression tolerated,
             Span span) implements Expression {}
+
+    /** {@code a is before b}, {@code a is not after b}. */
+    record InTime(Expression left, boolean not, boolean before, Expression right, Span span) implements Expression {}
 
     /** {@code a between low and high}, with up to two tolerated limits beyond: {@code tolerate to x}, {@code to x, y}. */
     record Between(Expression value, Expression low, Expression high, List<Expression> tolerated, Span span)

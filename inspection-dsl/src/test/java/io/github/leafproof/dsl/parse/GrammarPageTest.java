@@ -26,7 +26,7 @@ class GrammarPageTest {
     private static final String END = "<!-- grammar: end -->";
 
     /** What the lexer makes of letters, explained below the rules. */
-    private static final Set<String> LEXICAL = Set.of("NUMBER", "NAME", "COMMENT", "DIGIT", "LETTER");
+    private static final Set<String> LEXICAL = Set.of("NUMBER", "DATE", "NAME", "COMMENT", "DIGIT", "LETTER");
 
     /** What is read only so that it can be said what is wrong with it, and what is no part of the language's text. */
     private static final Set<String> NOT_SHOWN = Set.of(

@@ -115,7 +115,7 @@ final class WordKinds {
 
     private static String sign(int type) {
         return switch (type) {
-            case InspectionLexer.NUMBER -> "constant.numeric.";
+            case InspectionLexer.NUMBER, InspectionLexer.DATE -> "constant.numeric.";
             case InspectionLexer.UNIT -> "keyword.other.unit.";
             case InspectionLexer.LBRACE,
                     InspectionLexer.RBRACE,
