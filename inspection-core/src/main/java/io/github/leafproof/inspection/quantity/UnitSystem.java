@@ -11,6 +11,8 @@ public enum UnitSystem {
     private static final double SHORT = 0.05 * 0.0254;
     private static final double TURN = 2 * Math.PI;
     private static final double TEN_MINUTES = 600;
+    private static final double TEN_HOURS = 36_000;
+    private static final double TWO_DAYS = 172_800;
 
     private record Pair(String metric, String inch) {}
 
@@ -47,7 +49,8 @@ public enum UnitSystem {
     /**
      * The unit to show amounts of a dimension in.
      *
-     * <p>Short lengths read best in thou, an angle of a turn or more in turns, a time of ten minutes or more in minutes. A
+     * <p>Short lengths read best in thou, an angle of a turn or more in turns, a time of ten minutes or more in minutes,
+     * of ten hours or more in hours and of two days or more in days. A
      * dimension without a usual unit is shown in the base units of the SI.
      *
      * @param typicalBaseValue the size of what is to be shown, in coherent SI units
@@ -61,7 +64,7 @@ public enum UnitSystem {
             return Unit.parse("turn");
         }
         if (dimension.equals(Dimension.TIME) && size >= TEN_MINUTES) {
-            return Unit.parse("min");
+            return Unit.parse(size < TEN_HOURS ? "min" : size < TWO_DAYS ? "h" : "d");
         }
         Pair usual = USUAL.get(dimension);
         return usual == null ? Unit.coherent(dimension) : Unit.parse(this == METRIC ? usual.metric() : usual.inch());

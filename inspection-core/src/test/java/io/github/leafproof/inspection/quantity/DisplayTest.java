@@ -31,6 +31,8 @@ class DisplayTest {
         "9200 rpm, 120 rpm, 9200 rpm (u 120 rpm)",
         "0.45 mm per turn, 0.01 mm per turn, 0.450 mm per turn (u 0.010 mm per turn)",
         "12 min, 6 s, 12.00 min (u 0.10 min)",
+        "11 h, 6 min, 11.00 h (u 0.10 h)",
+        "30 d, 12 h, 30.00 d (u 0.50 d)",
         "12 s, 1 s, 12.0 s (u 1.0 s)"
     })
     void a_value_is_shown_to_the_second_digit_of_its_uncertainty(String value, String u, String shown) {
