@@ -105,7 +105,7 @@ class SeveralReadingsTest {
         for (int i = 0; i < points.length; i++) {
             double needle = 1.5 + 0.15 * i;
             long speed = Math.round(9600 - 900 * Math.pow(needle - 1.97, 2)) + scatter.get(i);
-            library.add(needle, speed);
+            library.add(needle, (double) speed);
             points[i] = needle + " at " + speed;
         }
         double[] c = PolynomialCurveFitter.create(2).fit(library.toList());

@@ -28,7 +28,8 @@ public final class Calculation {
      * @param depth how many functions it stands in
      * @param words the formula, as a reader would write it
      * @param value what it comes to
-     * @param details how surely a limit is kept, a line each; empty for everything else
+     * @param details how surely a limit is kept, or by which formula and on which assumptions the trade calculates, a line
+     *     each; empty for everything else
      */
     public record Step(int depth, String words, String value, List<String> details) {
         public Step {
@@ -107,11 +108,19 @@ public final class Calculation {
 
     private void add(Formula formula, Frame frame, int depth) {
         Value value = formula.value(frame);
-        List<String> details = formula instanceof LimitsHeld held ? SureOfLimits.words(held, frame) : List.of();
-        Step step = new Step(depth, formula.words(), words(value, frame), details);
+        Step step = new Step(depth, formula.words(), words(value, frame), details(formula, frame));
         if (told.add(step)) {
             steps.add(step);
         }
+    }
+
+    private static List<String> details(Formula formula, Frame frame) {
+        if (formula instanceof LimitsHeld held) {
+            return SureOfLimits.words(held, frame);
+        }
+        return formula instanceof Computed computed && computed.rule() instanceof Reckoning reckoning
+                ? reckoning.basis()
+                : List.of();
     }
 
     private static String words(Value value, Frame frame) {

@@ -54,6 +54,23 @@ class CalculationTest {
     }
 
     @Test
+    void a_calculation_of_the_trade_tells_its_formula_what_it_assumes_and_on_whose_word() {
+        Judgement judgement = Workshop.of("""
+                        check ratio "Ratio" minor { require ratio_with_gasket(27.5 mm, 9, 0.2 mm) at least 8 }
+                        """).judged();
+        Node.Check check = (Node.Check) judgement.graph().node("ratio").orElseThrow();
+        Calculation.Step step =
+                Calculation.of(check.requirement(), judgement.frame(check)).get(0);
+
+        assertThat(step.words()).isEqualTo("ratio_with_gasket(27.5 mm, 9, 0.2 mm)");
+        assertThat(step.details())
+                .containsExactly(
+                        "by 1 + stroke / (stroke/(ratio − 1) + gasket)",
+                        "assuming: the gasket's hole is as wide as the bore",
+                        "source: the definition of the ratio; the bore falls out");
+    }
+
+    @Test
     void a_reading_tells_how_far_it_is_from_each_limit_and_how_probable_it_is_to_lie_beyond() {
         // u = 0.01 mm; 0.02 mm is two of them. The normal law leaves 2.275 % beyond two (Φ(-2) = 0.02275, tables of the
         // normal distribution).
