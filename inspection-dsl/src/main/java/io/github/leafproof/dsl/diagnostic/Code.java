@@ -127,6 +127,7 @@ public enum Code {
     LP421("A part of the language is not understood"),
     LP422("Whether the procedure applies depends on more than the engine"),
     LP423("A tolerated limit lies inside the limit"),
+    LP424("The engine runs, and its dangers are not named"),
     LP431("Something is declared and never used"),
     LP432("An observation is asked only once it is known"),
 

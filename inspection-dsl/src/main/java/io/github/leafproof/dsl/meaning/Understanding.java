@@ -60,6 +60,7 @@ public final class Understanding {
                 outline.decide == null ? DecisionRule.guarded(0.95) : confidences.rule(outline.decide.confidence());
         List<Node.Observation> observed = observations.understand();
         names.deriveAll();
+        new RunningEngine(problems, outline, bench).look(observed);
         AskingCircle.look(problems, outline, observed, names.derived());
         Checks checks = new Checks(problems, outline, names, confidences, rule);
         List<Node.Check> judged = checks.understand();
@@ -70,6 +71,7 @@ public final class Understanding {
             // A misspelt name leaves another unused; who mends the one need not hear of the other.
             new Unused(problems, outline, names).look();
             Leanings.look(problems, outline, names.sizes(), observed, names.derived(), judged);
+            new UnusedBench(problems, outline).look(bench.states(), observed);
         }
         List<Diagnostic> found = problems.inFileOrder();
         if (found.stream().anyMatch(Diagnostic::isError)) {

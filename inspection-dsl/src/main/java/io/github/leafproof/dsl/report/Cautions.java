@@ -7,6 +7,7 @@ import io.github.leafproof.dsl.graph.Node;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** The cautions that belong before a step: its own hazards, those of the states it needs, and those of getting there. */
@@ -26,7 +27,7 @@ final class Cautions {
                 BenchState state = graph.state(need.name());
                 state.way(state.starts(), need.state())
                         .orElse(List.of())
-                        .forEach(change -> cautions.addAll(of(change)));
+                        .forEach(change -> cautions.addAll(words(changing(state, change))));
             }
             cautions.addAll(during(observation));
         }
@@ -38,6 +39,26 @@ final class Cautions {
         return of(graph.observations());
     }
 
+    /** The cautions while a step is done on a bench in these states; what lasts of earlier steps counts as well. */
+    List<String> during(Node.Observation observation, Map<String, String> bench) {
+        List<Hazard> hazards = new ArrayList<>(observation.hazards());
+        hazards.addAll(lasting(bench));
+        return words(hazards);
+    }
+
+    /** The cautions of a change on a bench in these states. */
+    List<String> of(BenchState state, BenchState.Change change, Map<String, String> bench) {
+        List<Hazard> hazards = changing(state, change);
+        hazards.addAll(lasting(bench));
+        return words(hazards);
+    }
+
+    private List<Hazard> lasting(Map<String, String> bench) {
+        return graph.states().stream()
+                .flatMap(state -> state.hazardsWhile(bench.getOrDefault(state.name(), state.starts())).stream())
+                .toList();
+    }
+
     /** The cautions while a step is done, the bench being as it needs it. */
     List<String> during(Node.Observation observation) {
         List<Hazard> hazards = new ArrayList<>(observation.hazards());
@@ -47,9 +68,12 @@ final class Cautions {
         return words(hazards);
     }
 
-    /** The cautions of a change of the bench. */
-    static List<String> of(BenchState.Change change) {
-        return words(change.hazards());
+    /** The hazards of a change: its own, and those of the states that it leaves and brings about. */
+    private static List<Hazard> changing(BenchState state, BenchState.Change change) {
+        List<Hazard> hazards = new ArrayList<>(change.hazards());
+        hazards.addAll(state.hazardsWhile(change.from()));
+        hazards.addAll(state.hazardsWhile(change.to()));
+        return hazards;
     }
 
     private static List<String> words(List<Hazard> hazards) {

@@ -61,15 +61,15 @@ final class NextSteps {
                 ? ""
                 : ", with " + observation.gauge().name();
         steps.add(
-                new Report.Step(words + " (" + observation.name() + with + ")" + soFar, cautions.during(observation)));
+                new Report.Step(words + " (" + observation.name() + with + ")" + soFar, cautions.during(observation, bench)));
     }
 
     private void bring(BenchState.Need need) {
         BenchState state = judgement.graph().state(need.name());
         String from = bench.getOrDefault(need.name(), state.starts());
         for (BenchState.Change change : state.way(from, need.state()).orElse(List.of())) {
-            steps.add(new Report.Step(change.how(), Cautions.of(change)));
+            steps.add(new Report.Step(change.how(), cautions.of(state, change, bench)));
+            bench.put(need.name(), change.to());
         }
-        bench.put(need.name(), need.state());
     }
 }
