@@ -130,6 +130,17 @@ public enum Code {
     LP424("The engine runs, and its dangers are not named"),
     LP431("Something is declared and never used"),
     LP432("An observation is asked only once it is known"),
+    LP433("A check never applies"),
+    LP434("A condition always holds"),
+    LP435("A check can never pass"),
+    LP436("A check waits for what never lets it through"),
+    LP437("Advice for what can never come"),
+    LP438("An arm of a choice is never chosen"),
+    LP439("A line of the release is never reached"),
+    LP440("A condition says again what a gate has shown"),
+    LP441("An observation is never asked for"),
+    LP442("A condition is settled beforehand"),
+    LP443("A measured value must be exactly something"),
 
     // 5xx: rehearsals
     LP501("Two rehearsals have one title"),

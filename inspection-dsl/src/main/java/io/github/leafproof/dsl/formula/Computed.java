@@ -4,6 +4,7 @@ import io.github.leafproof.inspection.quantity.Estimate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +23,26 @@ public record Computed(Rule rule, List<Formula> parts, String words) implements 
     @FunctionalInterface
     public interface Rule {
         Estimate of(List<Estimate> numbers);
+
+        /** In which range the result lies when the numbers lie in these; any at all, where nobody said. */
+        default Range range(List<Range> numbers) {
+            return Range.ANY;
+        }
+
+        /** The same rule, and the ranges of its results. */
+        static Rule ranging(Rule rule, Function<List<Range>, Range> ranges) {
+            return new Rule() {
+                @Override
+                public Estimate of(List<Estimate> numbers) {
+                    return rule.of(numbers);
+                }
+
+                @Override
+                public Range range(List<Range> numbers) {
+                    return ranges.apply(numbers);
+                }
+            };
+        }
     }
 
     @Override

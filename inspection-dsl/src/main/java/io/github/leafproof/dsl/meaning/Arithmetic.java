@@ -59,7 +59,9 @@ final class Arithmetic {
             return null;
         }
         String words = "-" + Operations.operand(negated.operand(), operand);
-        return computed(numbers -> numbers.get(0).negated(), List.of(operand), words, dimension);
+        Computed.Rule rule = Computed.Rule.ranging(
+                numbers -> numbers.get(0).negated(), ranges -> ranges.get(0).negated());
+        return computed(rule, List.of(operand), words, dimension);
     }
 
     /** −5 °C is a temperature of its own, not the negative of 5 °C, which as 278 K would make no sense. */
@@ -124,7 +126,7 @@ final class Arithmetic {
         String words = arguments.stream()
                 .map(argument -> argument.formula().words())
                 .collect(Collectors.joining(", ", function.word() + "(", ")"));
-        return computed(function.rule(), arguments, words, result.get());
+        return computed(BuiltinRanges.known(function), arguments, words, result.get());
     }
 
     private @Nullable Typed statistic(Statistic statistic, Expression.Call call, Env env) {

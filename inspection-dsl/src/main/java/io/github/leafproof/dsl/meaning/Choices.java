@@ -44,6 +44,7 @@ final class Choices {
             unlike(expression.then(), then.type(), expression.otherwise(), otherwise.type());
             return null;
         }
+        expressions.sites().ifs.add(new Sites.If(expression.condition().span(), condition));
         return new Typed(new IfElse(condition, then.formula(), otherwise.formula()), type.get());
     }
 
@@ -78,6 +79,8 @@ final class Choices {
                 arms.add(chosen.formula());
             }
         }
+        List<Integer> chosen = Arrays.stream(armOf).boxed().toList();
+        expressions.sites().choices.add(new Sites.Choice(choose, subject.formula(), chosen));
         return new Typed(new Chosen(subject.formula(), arms), type.get());
     }
 

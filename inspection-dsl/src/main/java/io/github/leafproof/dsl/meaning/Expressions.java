@@ -37,6 +37,7 @@ final class Expressions {
     private final Comparisons comparisons;
     private final Choices choices;
     private final EngineFacts engineFacts;
+    private final Sites sites = new Sites();
     private int depth;
     private boolean tooDeep;
 
@@ -53,6 +54,11 @@ final class Expressions {
 
     Dates dates() {
         return dates;
+    }
+
+    /** Where decisions and limits stand in what was understood so far. */
+    Sites sites() {
+        return sites;
     }
 
     /** Whether so many expressions are underway within each other that no other value should be begun among them. */

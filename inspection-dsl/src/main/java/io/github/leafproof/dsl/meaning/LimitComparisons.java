@@ -89,7 +89,9 @@ final class LimitComparisons {
                     TypeDiagnostics.measuredEqual(compared.span(), left.type().words(), tolerance(compared.right())));
             return null;
         }
-        return new SameNumber(left.formula(), limit, compared.relation() == Relation.IS);
+        SameNumber same = new SameNumber(left.formula(), limit, compared.relation() == Relation.IS);
+        expressions.sites().sames.add(new Sites.Same(compared.span(), same));
+        return same;
     }
 
     /** Who writes {@code is 5 mm ± 0.1 mm} means a tolerance. */
@@ -116,7 +118,7 @@ final class LimitComparisons {
         }
         if (constant(low) > constant(high)) {
             problems.add(StructureDiagnostics.limitsUpsideDown(
-                    between.low().span(), low.words(), between.high().span(), high.words()));
+                    between.low().span(), low.words(), between.high().span(), high.words(), ""));
         }
         for (int i = 0; i < tolerated.size(); i++) {
             double margin = constant(tolerated.get(i));
@@ -126,13 +128,18 @@ final class LimitComparisons {
         }
         List<Formula> named = new ArrayList<>(List.of(low, high));
         named.addAll(tolerated);
-        return new LimitsHeld(
+        LimitsHeld held = new LimitsHeld(
                 value.formula(),
                 low,
                 high,
                 tolerated,
                 false,
                 new Wording("between %s and %s" + tolerateWords(tolerated), named));
+        expressions
+                .sites()
+                .limits
+                .add(new Sites.Limits(held, between.low().span(), between.high().span()));
+        return held;
     }
 
     @Nullable
@@ -158,7 +165,7 @@ final class LimitComparisons {
         }
         if (constant(tolerance) < 0) {
             problems.add(
-                    StructureDiagnostics.negativeTolerance(within.tolerance().span()));
+                    StructureDiagnostics.negativeTolerance(within.tolerance().span(), ""));
         } else if (wider != null && constant(wider) <= constant(tolerance)) {
             inside(Objects.requireNonNull(within.tolerated()), within.tolerance());
         }
@@ -168,20 +175,25 @@ final class LimitComparisons {
             tolerated.add(apart(middle, wider, 1));
             named.add(wider);
         }
-        return new LimitsHeld(
+        LimitsHeld held = new LimitsHeld(
                 value.formula(),
                 apart(middle, tolerance, -1),
                 apart(middle, tolerance, 1),
                 tolerated,
                 false,
                 new Wording("within %s of %s" + (wider == null ? "" : ", tolerated to %s"), named));
+        Span span = within.tolerance().span();
+        expressions.sites().limits.add(new Sites.Limits(held, span, span));
+        return held;
     }
 
     private static Formula apart(Formula middle, Formula by, int sign) {
         return new Computed(
-                numbers -> sign < 0
-                        ? numbers.get(0).minus(numbers.get(1))
-                        : numbers.get(0).plus(numbers.get(1)),
+                Computed.Rule.ranging(
+                        numbers -> sign < 0
+                                ? numbers.get(0).minus(numbers.get(1))
+                                : numbers.get(0).plus(numbers.get(1)),
+                        ranges -> ranges.get(0).plus(sign < 0 ? ranges.get(1).negated() : ranges.get(1))),
                 List.of(middle, by),
                 middle.words() + (sign < 0 ? " - " : " + ") + by.words());
     }

@@ -2,6 +2,7 @@ package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.formula.Computed;
 import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.dsl.formula.Range;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
 import io.github.leafproof.dsl.syntax.Expression;
@@ -86,12 +87,30 @@ final class Operations {
 
     private static Computed.Rule inARow(List<Operator> operators) {
         List<Operator> fixed = List.copyOf(operators);
-        return numbers -> {
-            Estimate result = numbers.get(0);
-            for (int i = 0; i < fixed.size(); i++) {
-                result = applied(fixed.get(i), result, numbers.get(i + 1));
-            }
-            return result;
+        return Computed.Rule.ranging(
+                numbers -> {
+                    Estimate result = numbers.get(0);
+                    for (int i = 0; i < fixed.size(); i++) {
+                        result = applied(fixed.get(i), result, numbers.get(i + 1));
+                    }
+                    return result;
+                },
+                ranges -> {
+                    Range result = ranges.get(0);
+                    for (int i = 0; i < fixed.size(); i++) {
+                        result = applied(fixed.get(i), result, ranges.get(i + 1));
+                    }
+                    return result;
+                });
+    }
+
+    private static Range applied(Operator operator, Range left, Range right) {
+        return switch (operator) {
+            case PLUS -> left.plus(right);
+            case MINUS -> left.plus(right.negated());
+            case TIMES -> left.times(right);
+            case DIVIDED_BY -> left.times(right.inverted());
+            case TO_THE -> Range.ANY;
         };
     }
 
@@ -178,7 +197,12 @@ final class Operations {
         int power = exponent.get();
         String words = operand(operation.left(), base) + " ^ " + operand(operation.right(), raisedTo);
         return new Typed(
-                new Computed(numbers -> numbers.get(0).power(power), List.of(base.formula()), words),
+                new Computed(
+                        Computed.Rule.ranging(
+                                numbers -> numbers.get(0).power(power),
+                                ranges -> ranges.get(0).power(power)),
+                        List.of(base.formula()),
+                        words),
                 new Type.Measure(dimension.power(power)));
     }
 

@@ -62,7 +62,8 @@ final class RunningEngine {
                     ? List.of()
                     : lacking(state.hazardsWhile(word).stream());
             if (!lacking.isEmpty()) {
-                problems.add(HazardDiagnostics.runsInState(name.span(), setup.name().text(), word, lacking));
+                problems.add(
+                        HazardDiagnostics.runsInState(name.span(), setup.name().text(), word, lacking));
             }
         });
     }
@@ -86,8 +87,9 @@ final class RunningEngine {
 
     private static boolean isSpeed(Node.Observation observation) {
         GaugeNeed gauge = observation.gauge();
+        Dimension read = gauge == null ? null : gauge.of();
         return observation.type().equals(new Type.Measure(Dimension.ROTATIONAL_SPEED))
-                || (gauge != null && Dimension.ROTATIONAL_SPEED.equals(gauge.of()));
+                || (read != null && read.equals(Dimension.ROTATIONAL_SPEED));
     }
 
     /** {@code shaft running}, {@code shaft running_rich}, {@code engine_runs lean}. */

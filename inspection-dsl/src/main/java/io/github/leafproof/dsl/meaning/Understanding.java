@@ -68,6 +68,13 @@ public final class Understanding {
         ReleaseRule release = new Releases(problems, outline).rule();
         new Rehearsals(problems, outline).look();
         if (!problems.anyError()) {
+            Ground ground = new Ground(names.facts(), observed, names.derived());
+            Reach reach = new Reach(problems, outline, ground, applies);
+            Sites sites = names.expressions().sites();
+            reach.limits(sites);
+            if (!problems.anyError()) {
+                reach.look(sites, observed, judged, release);
+            }
             // A misspelt name leaves another unused; who mends the one need not hear of the other.
             new Unused(problems, outline, names).look();
             Leanings.look(problems, outline, names.sizes(), observed, names.derived(), judged);

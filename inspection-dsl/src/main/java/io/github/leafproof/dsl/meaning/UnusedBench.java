@@ -45,10 +45,10 @@ final class UnusedBench {
         for (BenchState state : states) {
             Declaration.Setup setup = outline.setups.get(state.name());
             Set<String> wanted = needed.get(state.name());
-            if (setup != null && wanted == null) {
-                unused(setup.name(), "declared, but no observation needs it");
-            } else if (setup != null) {
+            if (setup != null && wanted != null) {
                 idleStates(setup, state, wanted);
+            } else if (setup != null) {
+                unused(setup.name(), "declared, but no observation needs it");
             }
         }
         hazards();
@@ -57,7 +57,9 @@ final class UnusedBench {
     /** A state counts as used when a step needs it, or when the shortest way between two that are used leads through it. */
     private void idleStates(Declaration.Setup setup, BenchState state, Set<String> wanted) {
         Map<String, Span> all = new LinkedHashMap<>();
-        setup.changes().forEach(change -> all.putIfAbsent(change.to().text(), change.to().span()));
+        setup.changes()
+                .forEach(change ->
+                        all.putIfAbsent(change.to().text(), change.to().span()));
         if (all.size() > MOST_STATES) {
             return;
         }
@@ -79,7 +81,9 @@ final class UnusedBench {
 
     private void hazards() {
         Set<String> named = new HashSet<>();
-        outline.observations.values().forEach(item -> add(named, item.declaration().hazards()));
+        outline.observations
+                .values()
+                .forEach(item -> add(named, item.declaration().hazards()));
         for (Declaration.Setup setup : outline.setups.values()) {
             setup.changes().forEach(change -> add(named, change.hazards()));
             setup.whiles().forEach(lasting -> add(named, lasting.hazards()));

@@ -13,7 +13,9 @@ public final class HazardDiagnostics {
     /** A state of the bench in which the engine runs. */
     public static Diagnostic runsInState(Span span, String setup, String state, List<String> lacking) {
         return Diagnostic.error(
-                        Code.LP424, span, "the engine runs while " + setup + " is " + state + ", and " + silent(lacking))
+                        Code.LP424,
+                        span,
+                        "the engine runs while " + setup + " is " + state + ", and " + silent(lacking))
                 .help("say in the setup " + setup + ": while " + state + " hazard " + String.join(", ", lacking));
     }
 
@@ -27,9 +29,8 @@ public final class HazardDiagnostics {
 
     private static String silent(List<String> lacking) {
         int last = lacking.size() - 1;
-        String words = last == 0
-                ? lacking.get(0)
-                : String.join(", ", lacking.subList(0, last)) + " or " + lacking.get(last);
+        String words =
+                last == 0 ? lacking.get(0) : String.join(", ", lacking.subList(0, last)) + " or " + lacking.get(last);
         return "nothing warns of " + words;
     }
 }

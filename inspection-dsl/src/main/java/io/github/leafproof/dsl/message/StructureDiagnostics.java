@@ -65,15 +65,21 @@ public final class StructureDiagnostics {
                 .help("write gate behind the title of " + name + ", so that readers see what waits for it");
     }
 
-    public static Diagnostic limitsUpsideDown(Span low, String lowWords, Span high, String highWords) {
-        return Diagnostic.error(Code.LP409, low, "nothing lies between " + lowWords + " and " + highWords)
+    // where: empty, or in which case: " where throttle_arm is metal"
+    public static Diagnostic limitsUpsideDown(Span low, String lowWords, Span high, String highWords, String where) {
+        return Diagnostic.error(Code.LP409, low, "nothing lies between " + lowWords + " and " + highWords + where)
                 .labelled("the lower limit")
                 .alsoAt(high, "the upper limit")
                 .help("write the smaller limit first");
     }
 
-    public static Diagnostic negativeTolerance(Span span) {
-        return Diagnostic.error(Code.LP410, span, "nothing lies within less than zero of anything")
+    // where: empty, or in which case: " where throttle_arm is metal"
+    public static Diagnostic negativeTolerance(Span span, String where) {
+        return Diagnostic.error(
+                        Code.LP410,
+                        span,
+                        "nothing lies within less than zero of anything"
+                                + (where.isEmpty() ? "" : ", as this is" + where))
                 .help("a tolerance counts to both sides and has no sign");
     }
 

@@ -60,8 +60,8 @@ final class NextSteps {
         String with = observation.gauge() == null
                 ? ""
                 : ", with " + observation.gauge().name();
-        steps.add(
-                new Report.Step(words + " (" + observation.name() + with + ")" + soFar, cautions.during(observation, bench)));
+        steps.add(new Report.Step(
+                words + " (" + observation.name() + with + ")" + soFar, cautions.during(observation, bench)));
     }
 
     private void bring(BenchState.Need need) {

@@ -27,14 +27,14 @@ class RunningEngineTest {
 
     @Test
     void a_tacho_that_reads_for_another_value_does_not_hide_the_run() {
-        assertThat(diagnostics("gauge tacho : reading of rotational speed\n"
-                        + "observe peak : rotational speed with tacho when smooth\nobserve smooth : yes/no\n" + READ))
+        assertThat(diagnostics("gauge tacho : reading of rotational speed\nobserve peak : rotational speed with tacho "
+                        + "when smooth\nobserve smooth : yes/no\n" + READ))
                 .contains("LP424");
     }
 
     @Test
     void in_a_loop_each_round_must_show_them() {
-        assertThat(diagnostics("for needle in rich, lean { observe peak[needle] : rotational speed hazard hot\n"
+        assertThat(diagnostics("for needle in rich, lean { observe peak[needle] : rotational speed hazard hot "
                         + "check c[needle] \"C\" { require peak[needle] at least 9000 rpm } }"))
                 .contains("LP424");
     }
@@ -43,7 +43,7 @@ class RunningEngineTest {
     @ValueSource(strings = {"running", "running_rich", "idling", "runs_hot"})
     void a_state_in_which_it_runs_carries_them_even_if_it_is_only_passed_through(String state) {
         String setup = "setup shaft starts cold { cold -> " + state + " \"Start\" hazard propeller, hot, fuel, eyes\n"
-                + state + " -> warm \"Stop\" %s }\n"
+                + state + " -> warm \"Stop\" %s } "
                 + "observe drips : yes/no setup shaft warm\ncheck c \"C\" { require not drips }";
         assertThat(diagnostics(String.format(setup, ""))).contains("LP424");
         assertThat(diagnostics(String.format(setup, "while " + state + " hazard propeller, hot, fuel, eyes")))
@@ -61,14 +61,14 @@ class RunningEngineTest {
 
     @Test
     void a_setup_that_is_named_for_the_run_tells_it_as_well() {
-        assertThat(diagnostics("setup engine_runs starts off { off -> lean \"Start it\" }\n"
+        assertThat(diagnostics("setup engine_runs starts off { off -> lean \"Start it\" } "
                         + "observe smooth : yes/no setup engine_runs lean\ncheck c \"C\" { require smooth }"))
                 .contains("while engine_runs is lean");
     }
 
     @Test
     void a_hazard_of_the_shop_stands_for_none_of_the_four() {
-        assertThat(diagnostics("hazard everything \"Mind everything.\"\n"
+        assertThat(diagnostics("hazard everything \"Mind everything.\" "
                         + "observe peak : rotational speed hazard everything\n" + READ))
                 .contains("LP424");
     }

@@ -1,0 +1,112 @@
+package io.github.leafproof.dsl.meaning;
+
+import io.github.leafproof.dsl.formula.Applied;
+import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.dsl.formula.Slot;
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.graph.Node;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What a procedure can know of each of its slots, before any condition is taken to hold. */
+final class Ground {
+
+    /** More is not thought through: a procedure of a bench takes a thousandth of it. What is left counts as possible. */
+    private static final long MOST_STEPS = 20_000_000;
+
+    /** What a value rests on. */
+    enum Trait {
+        /** Something that need not be entered; a condition on it then has no say. */
+        LEFT_OUT,
+        /** Something measured, which nobody knows to the last digit. */
+        MEASURED,
+        /** Something read from a gauge of the tray. */
+        GAUGED,
+        /** A gap. */
+        FELT,
+        /** Something from outside of the procedure. */
+        ASKED
+    }
+
+    private final Map<Integer, Possible> possible = new HashMap<>();
+    private final Map<Integer, Set<Trait>> traits = new HashMap<>();
+    private final Map<Integer, Node.Derived> derived = new HashMap<>();
+    private final IdentityHashMap<Formula, Set<Trait>> bodies = new IdentityHashMap<>();
+    private long steps;
+
+    Ground(List<Node.Fact> facts, List<Node.Observation> observed, List<Node.Derived> inOrder) {
+        facts.forEach(fact -> {
+            possible.put(fact.slot(), Possible.of(fact.type()));
+            traits.put(fact.slot(), traits(fact.type(), false));
+        });
+        observed.forEach(each -> {
+            possible.put(each.slot(), Possible.of(each.type()));
+            Set<Trait> own = traits(each.type(), each.optional() || each.when() != null);
+            if (each.gauge() != null && own.contains(Trait.MEASURED)) {
+                own.add(Trait.GAUGED);
+            }
+            traits.put(each.slot(), own);
+        });
+        Possibilities possibilities = new Possibilities(this);
+        for (Node.Derived each : inOrder) {
+            derived.put(each.slot(), each);
+            traits.put(each.slot(), traits(each.formula()));
+            possible.put(each.slot(), possibilities.of(each.formula()));
+        }
+    }
+
+    private static Set<Trait> traits(Type type, boolean leftOut) {
+        Set<Trait> traits = EnumSet.of(Trait.ASKED);
+        if (leftOut) {
+            traits.add(Trait.LEFT_OUT);
+        }
+        if (type instanceof Type.Gap) {
+            traits.add(Trait.FELT);
+        }
+        if (!(type instanceof Type.Count) && type.inArithmetic().isPresent()) {
+            traits.add(Trait.MEASURED);
+        }
+        return traits;
+    }
+
+    Possible of(int slot) {
+        return possible.getOrDefault(slot, new Possible.Anything());
+    }
+
+    Optional<Node.Derived> derived(int slot) {
+        return Optional.ofNullable(derived.get(slot));
+    }
+
+    /** What the value of a formula rests on, through derived values. */
+    Set<Trait> traits(Formula formula) {
+        if (formula instanceof Slot slot) {
+            return traits.getOrDefault(slot.number(), EnumSet.allOf(Trait.class));
+        }
+        if (formula instanceof Applied applied) {
+            Set<Trait> all = union(applied.arguments());
+            all.addAll(bodies.computeIfAbsent(applied.body(), body -> union(body.parts())));
+            return all;
+        }
+        return union(formula.parts());
+    }
+
+    private Set<Trait> union(List<Formula> parts) {
+        Set<Trait> all = EnumSet.noneOf(Trait.class);
+        parts.forEach(part -> all.addAll(traits(part)));
+        return all;
+    }
+
+    boolean has(Formula formula, Trait trait) {
+        return traits(formula).contains(trait);
+    }
+
+    /** Counts a step; says whether so many were made that nothing more should be thought through. */
+    boolean isTired() {
+        return ++steps > MOST_STEPS;
+    }
+}
