@@ -31,17 +31,19 @@ public record Computed(Rule rule, List<Formula> parts, String words) implements 
 
         /** The same rule, and the ranges of its results. */
         static Rule ranging(Rule rule, Function<List<Range>, Range> ranges) {
-            return new Rule() {
-                @Override
-                public Estimate of(List<Estimate> numbers) {
-                    return rule.of(numbers);
-                }
+            return new Ranging(rule, ranges);
+        }
+    }
 
-                @Override
-                public Range range(List<Range> numbers) {
-                    return ranges.apply(numbers);
-                }
-            };
+    private record Ranging(Rule rule, Function<List<Range>, Range> ranges) implements Rule {
+        @Override
+        public Estimate of(List<Estimate> numbers) {
+            return rule.of(numbers);
+        }
+
+        @Override
+        public Range range(List<Range> numbers) {
+            return ranges.apply(numbers);
         }
     }
 

@@ -28,6 +28,7 @@ final class Problems {
     private final Damage damage;
     private final List<Diagnostic> found = new ArrayList<>();
     private final Set<Place> places = new HashSet<>();
+    private boolean unlistedError;
 
     /**
      * Begins with what was found wrong when the text was read.
@@ -51,13 +52,18 @@ final class Problems {
     }
 
     private void list(Diagnostic diagnostic) {
-        if (places.add(new Place(diagnostic.code(), diagnostic.span())) && found.size() < MOST) {
+        if (!places.add(new Place(diagnostic.code(), diagnostic.span()))) {
+            return;
+        }
+        if (found.size() < MOST) {
             found.add(diagnostic);
+        } else {
+            unlistedError |= diagnostic.isError();
         }
     }
 
     boolean anyError() {
-        return found.stream().anyMatch(Diagnostic::isError);
+        return unlistedError || found.stream().anyMatch(Diagnostic::isError);
     }
 
     /** The names among which the one that was meant may be looked for: none where nobody would read the answer. */
@@ -70,7 +76,7 @@ final class Problems {
                 new ArrayList<>(found.stream().sorted(Diagnostic.BY_PLACE).toList());
         if (places.size() > found.size()) {
             Diagnostic last = sorted.get(sorted.size() - 1);
-            sorted.add(StructureDiagnostics.moreProblems(last.span(), places.size() - found.size()));
+            sorted.add(StructureDiagnostics.moreProblems(last.span(), places.size() - found.size(), anyError()));
         }
         return sorted;
     }

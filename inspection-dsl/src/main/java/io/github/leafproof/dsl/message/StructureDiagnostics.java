@@ -156,9 +156,13 @@ public final class StructureDiagnostics {
         return Diagnostic.warning(Code.LP431, span, name + " is " + what).help("take it out, or use it");
     }
 
-    public static Diagnostic moreProblems(Span last, int more) {
+    public static Diagnostic moreProblems(Span last, int more, boolean anyError) {
         String words = more == 1 ? "one more problem is not listed" : more + " more problems are not listed";
-        return Diagnostic.error(Code.LP704, last.behind(), words).help("mend those above first");
+        // A hundred warnings are no reason not to use a procedure.
+        Diagnostic said = anyError
+                ? Diagnostic.error(Code.LP704, last.behind(), words)
+                : Diagnostic.warning(Code.LP704, last.behind(), words);
+        return said.help("mend those above first");
     }
 
     public static Diagnostic tooLarge(Span span, int most) {
