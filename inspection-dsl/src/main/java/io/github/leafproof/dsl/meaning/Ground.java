@@ -68,7 +68,8 @@ final class Ground {
         if (type instanceof Type.Gap) {
             traits.add(Trait.FELT);
         }
-        if (!(type instanceof Type.Count) && type.inArithmetic().isPresent()) {
+        if (type instanceof Type.Series
+                || (!(type instanceof Type.Count) && type.inArithmetic().isPresent())) {
             traits.add(Trait.MEASURED);
         }
         return traits;

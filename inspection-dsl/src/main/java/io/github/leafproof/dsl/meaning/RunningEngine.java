@@ -88,7 +88,8 @@ final class RunningEngine {
     private static boolean isSpeed(Node.Observation observation) {
         GaugeNeed gauge = observation.gauge();
         Dimension read = gauge == null ? null : gauge.of();
-        return observation.type().equals(new Type.Measure(Dimension.ROTATIONAL_SPEED))
+        Type type = observation.type() instanceof Type.Series series ? series.of() : observation.type();
+        return type.equals(new Type.Measure(Dimension.ROTATIONAL_SPEED))
                 || (read != null && read.equals(Dimension.ROTATIONAL_SPEED));
     }
 

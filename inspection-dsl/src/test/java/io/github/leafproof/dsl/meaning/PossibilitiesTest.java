@@ -26,19 +26,19 @@ import org.junit.jupiter.api.Test;
 public class PossibilitiesTest {
 
     private static final String ASKED = """
-            observe n : count
-            observe m : count
-            observe left_out : count optional
-            observe x : number
-            observe y : number
-            observe p : one of a, b, c
-            observe q : one of a, b, c
-            observe g : grade low < mid < top
-            observe t : yes/no
-            observe maybe : yes/no optional
-            define twice(v : number) = v + v
-            define odd(v : number, w : yes/no) = if w then -v else v
-            """;
+        observe n : count
+        observe m : count
+        observe left_out : count optional
+        observe x : number
+        observe y : number
+        observe p : one of a, b, c
+        observe q : one of a, b, c
+        observe g : grade low < mid < top
+        observe t : yes/no
+        observe maybe : yes/no optional
+        define twice(v : number) = v + v
+        define odd(v : number, w : yes/no) = if w then -v else v
+        """;
 
     /** Conditions by chance. */
     private record Chance(Random random) {

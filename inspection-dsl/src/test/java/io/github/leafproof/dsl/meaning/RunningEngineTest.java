@@ -33,6 +33,13 @@ class RunningEngineTest {
     }
 
     @Test
+    void a_row_of_readings_of_the_speed_is_a_run_as_well() {
+        assertThat(diagnostics("observe peak : series of rotational speed hazard hot "
+                        + "check fast \"F\" { require mean(peak) at least 9000 rpm }"))
+                .contains("LP424");
+    }
+
+    @Test
     void in_a_loop_each_round_must_show_them() {
         assertThat(diagnostics("for needle in rich, lean { observe peak[needle] : rotational speed hazard hot "
                         + "check c[needle] \"C\" { require peak[needle] at least 9000 rpm } }"))

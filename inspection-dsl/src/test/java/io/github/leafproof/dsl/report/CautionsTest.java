@@ -11,24 +11,24 @@ import org.junit.jupiter.api.Test;
 class CautionsTest {
 
     private static final String BENCH = """
-            hazard wet "The tank is open."
-            hazard draughty "The door is open."
-            setup tank starts shut {
-              shut -> open "Open the tank" hazard electric
-              open -> shut "Shut the tank"
-              while open hazard wet
-            }
-            setup door starts open_wide {
-              open_wide -> shut "Shut the door"
-              while open_wide hazard draughty
-            }
-            observe full : yes/no setup tank open hazard eyes ask "Full?"
-            observe clean : yes/no ask "Clean?"
-            observe dry : yes/no setup tank shut, door shut ask "Dry?"
-            check f "F" { require full }
-            check c "C" { require clean }
-            check d "D" { require dry }
-            """;
+        hazard wet "The tank is open."
+        hazard draughty "The door is open."
+        setup tank starts shut {
+          shut -> open "Open the tank" hazard electric
+          open -> shut "Shut the tank"
+          while open hazard wet
+        }
+        setup door starts open_wide {
+          open_wide -> shut "Shut the door"
+          while open_wide hazard draughty
+        }
+        observe full : yes/no setup tank open hazard eyes ask "Full?"
+        observe clean : yes/no ask "Clean?"
+        observe dry : yes/no setup tank shut, door shut ask "Dry?"
+        check f "F" { require full }
+        check c "C" { require clean }
+        check d "D" { require dry }
+        """;
 
     private static List<String> before(String step) {
         return Workshop.of(BENCH).report().next().stream()
