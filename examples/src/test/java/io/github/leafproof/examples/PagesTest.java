@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.diagnostic.DiagnosticPrinter;
+import io.github.leafproof.dsl.parts.Shelf;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.inspection.engine.EngineCard;
 import io.github.leafproof.inspection.record.CardFile;
@@ -15,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -29,7 +31,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PagesTest {
     /** The kinds of blocks that are compiled, or tried, as procedures. */
     private static final List<String> PROCEDURES =
-            List.of("inspection", "inspection-fragment", "inspection-part", "inspection-slip");
+            List.of("inspection", "inspection-fragment", "inspection-used", "inspection-part", "inspection-slip");
 
     private static final Pattern LOOKS_LIKE_A_PROCEDURE = Pattern.compile(
             "^\\s*(procedure \\w+ \"|(gauge|observe|card) [\\w\\[\\]]+ *:|check [\\w\\[\\]]+ .*\\{|let [\\w\\[\\]]+ *="
@@ -50,17 +52,34 @@ class PagesTest {
     @ParameterizedTest
     @MethodSource("pages")
     void every_procedure_on_a_page_compiles_without_a_word(Path page) {
+        Shelf used = Shelf.of(used(page));
         for (String procedure : Project.fences(Project.text(page), "inspection")) {
-            assertCompiles(page, procedure);
+            assertCompiles(page, procedure, used);
         }
         for (String fragment : Project.fences(Project.text(page), "inspection-fragment")) {
-            assertCompiles(page, "procedure fragment \"A fragment\" revision 1\n" + fragment);
+            assertCompiles(page, "procedure fragment \"A fragment\" revision 1\n" + fragment, used);
         }
     }
 
-    private static void assertCompiles(Path page, String text) {
+    /** The files that a page shows for its procedures to use, by their names. */
+    private static Map<String, String> used(Path page) {
+        return Project.fences(Project.text(page)).stream()
+                .filter(fence -> fence.is("inspection-used"))
+                .collect(Collectors.toMap(
+                        fence -> fence.info().substring("inspection-used ".length()), Project.Fence::content));
+    }
+
+    @ParameterizedTest
+    @MethodSource("pages")
+    void every_file_shown_to_be_used_is_used_on_its_page(Path page) {
+        for (String name : used(page).keySet()) {
+            assertThat(Project.text(page)).contains("\nuse \"" + name + "\"\n");
+        }
+    }
+
+    private static void assertCompiles(Path page, String text, Shelf used) {
         List<Diagnostic> diagnostics =
-                Procedure.compile(SourceText.of(page.toString(), text)).diagnostics();
+                Procedure.compile(SourceText.of(page.toString(), text), used).diagnostics();
         assertThat(DiagnosticPrinter.print(diagnostics, false)).isEmpty();
     }
 

@@ -2,20 +2,27 @@ package io.github.leafproof.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.rehearsal.Rehearsed;
 import io.github.leafproof.dsl.rehearsal.Rehearsing;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** The first look's own cases. */
+/** The procedures' own cases. */
 class RehearsalsTest {
-    private final List<Rehearsed> rehearsed = Rehearsing.run(Bench.FIRST_LOOK, Project.BENCH);
+    private static List<Rehearsed> rehearsed(String file) {
+        Path procedure = Project.BENCH.resolve(file);
+        return Rehearsing.run(Procedure.read(procedure).orElseThrow(), Project.BENCH);
+    }
 
     @TestFactory
     List<DynamicTest> each_rehearsal_comes_to_what_it_expects() {
-        return rehearsed.stream()
+        return Stream.of("first_look.inspection", "tank.inspection")
+                .flatMap(file -> rehearsed(file).stream())
                 .map(each -> DynamicTest.dynamicTest(each.title(), () -> {
                     assertThat(each.problems()).isEmpty();
                     assertThat(each.surprises()).isEmpty();
@@ -25,7 +32,7 @@ class RehearsalsTest {
 
     @Test
     void the_first_look_rehearses_what_a_bench_gets_wrong() {
-        assertThat(rehearsed)
+        assertThat(rehearsed("first_look.inspection"))
                 .extracting(Rehearsed::title)
                 .contains(
                         "a leaf marked 0.10 that measures 0.11 proves nothing about 0.10",

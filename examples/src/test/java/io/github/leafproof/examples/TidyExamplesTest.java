@@ -2,7 +2,7 @@ package io.github.leafproof.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.leafproof.dsl.Procedure;
+import io.github.leafproof.dsl.Tidied;
 import io.github.leafproof.dsl.layout.Layout;
 import io.github.leafproof.dsl.source.SourceText;
 import java.nio.file.Path;
@@ -21,7 +21,7 @@ class TidyExamplesTest {
         assertThat(procedures)
                 .isNotEmpty()
                 .allSatisfy(file ->
-                        assertThat(Procedure.read(file).orElseThrow().isTidy()).isTrue());
+                        assertThat(Tidied.of(file, Project.BENCH).isTidy()).isTrue());
     }
 
     @Test

@@ -7,13 +7,17 @@ import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.layout.Layout;
 import io.github.leafproof.dsl.meaning.Understanding;
 import io.github.leafproof.dsl.meaning.Understood;
-import io.github.leafproof.dsl.parse.Parsed;
-import io.github.leafproof.dsl.parse.ProcedureParser;
+import io.github.leafproof.dsl.message.PartDiagnostics;
 import io.github.leafproof.dsl.parse.SourceReading;
+import io.github.leafproof.dsl.parts.Gathered;
+import io.github.leafproof.dsl.parts.Gathering;
+import io.github.leafproof.dsl.parts.ProcedureFolder;
+import io.github.leafproof.dsl.parts.Shelf;
 import io.github.leafproof.dsl.report.Reporting;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.LanguageVersion;
+import io.github.leafproof.dsl.syntax.Part;
 import io.github.leafproof.dsl.syntax.ProcedureText;
 import io.github.leafproof.inspection.engine.EngineCard;
 import io.github.leafproof.inspection.gauge.GaugeTray;
@@ -22,6 +26,7 @@ import io.github.leafproof.inspection.record.Document;
 import io.github.leafproof.inspection.record.JobSheet;
 import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.record.Report;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -29,38 +34,74 @@ import java.util.Optional;
 /** A shop's procedure, compiled: it judges any number of engines, from any number of threads. */
 public final class Procedure {
 
-    private final SourceText source;
-    private final ProcedureText written;
+    private final ProcedureText text;
     private final CheckGraph graph;
     private final List<Declaration.Rehearse> rehearsals;
 
-    private Procedure(
-            SourceText source, ProcedureText written, CheckGraph graph, List<Declaration.Rehearse> rehearsals) {
-        this.source = source;
-        this.written = written;
+    private Procedure(ProcedureText text, CheckGraph graph, List<Declaration.Rehearse> rehearsals) {
+        this.text = text;
         this.graph = graph;
         this.rehearsals = List.copyOf(rehearsals);
     }
 
-    /** Reads and compiles a procedure's file. A file that cannot be read is a diagnostic like any other. */
+    /**
+     * Reads and compiles a procedure's file, and the files that it uses, which lie in its folder. A file that cannot be
+     * read is a diagnostic like any other.
+     */
     public static Compiled read(Path file) {
-        SourceReading reading = SourceReading.read(file);
-        Optional<SourceText> text = reading.source();
-        return text.isPresent() ? compile(text.get()) : new Compiled(Optional.empty(), reading.problems());
+        return read(file, folderOf(file));
     }
 
-    /** Compiles a procedure's text. */
+    /**
+     * Reads and compiles a procedure's file, and the files that it uses.
+     *
+     * @param root the folder that the used files are named from; nothing outside of it is used
+     */
+    public static Compiled read(Path file, Path root) {
+        SourceReading reading = SourceReading.read(file);
+        if (reading.source().isEmpty()) {
+            return new Compiled(Optional.empty(), reading.problems());
+        }
+        if (!Files.isDirectory(root)) {
+            SourceText nothing = SourceText.of(root.toString(), "");
+            return new Compiled(Optional.empty(), List.of(PartDiagnostics.noFolder(nothing)));
+        }
+        ProcedureFolder folder = ProcedureFolder.of(root);
+        return compile(reading.source().get(), folder.nameOf(file), folder);
+    }
+
+    /** The folder that a file lies in. */
+    static Path folderOf(Path file) {
+        Path parent = file.getParent();
+        return parent == null ? Path.of("") : parent;
+    }
+
+    /** Compiles the text of a procedure that uses no other file. */
     public static Compiled compile(SourceText text) {
-        Parsed parsed = ProcedureParser.parse(text);
-        Understood understood = Understanding.of(parsed.tree(), parsed.problems());
+        return compile(text, Shelf.empty());
+    }
+
+    /** Compiles a procedure's text with what it uses of a shelf, where its own name is the text's. */
+    public static Compiled compile(SourceText text, Shelf shelf) {
+        return compile(text, text.name(), shelf);
+    }
+
+    private static Compiled compile(SourceText text, String name, Shelf shelf) {
+        Gathered gathered = Gathering.gather(text, name, shelf);
+        Understood understood = Understanding.of(gathered.text(), gathered.problems());
         return new Compiled(
-                understood.graph().map(graph -> new Procedure(text, parsed.tree(), graph, understood.rehearsals())),
+                understood.graph().map(graph -> new Procedure(gathered.text(), graph, understood.rehearsals())),
                 understood.diagnostics());
     }
 
-    /** The text it was compiled from. */
+    /** The text of its own file. */
     public SourceText source() {
-        return source;
+        return text.source();
+    }
+
+    /** The files that it uses, in the order of their first use. */
+    public List<Part> parts() {
+        return text.parts();
     }
 
     /**
@@ -68,12 +109,12 @@ public final class Procedure {
      * text. Nothing in it changes, so that other programs may walk it, list it, compare it.
      */
     public ProcedureText written() {
-        return written;
+        return text;
     }
 
     /** The version of the language that it is written in. */
     public LanguageVersion languageVersion() {
-        return written.languageVersion();
+        return text.languageVersion();
     }
 
     /**
@@ -81,12 +122,12 @@ public final class Procedure {
      * their places. It compiles to the same checks.
      */
     public String tidied() {
-        return Layout.of(source);
+        return Layout.of(source());
     }
 
     /** Whether the file that this was read from is in that layout, to the last byte. */
     public boolean isTidy() {
-        return SourceText.of(source.name(), tidied()).sha256().equals(source.sha256());
+        return SourceText.of(source().name(), tidied()).sha256().equals(source().sha256());
     }
 
     /** The checks as data. */

@@ -35,6 +35,8 @@ class ArchitectureTest {
             .definedBy(HERE + "layout")
             .layer("message")
             .definedBy(HERE + "message")
+            .layer("parts")
+            .definedBy(HERE + "parts")
             .layer("formula")
             .definedBy(HERE + "formula")
             .layer("graph")
@@ -65,6 +67,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("source", "parse")
             .whereLayer("message")
             .mayOnlyAccessLayers("source", "diagnostic", "syntax")
+            .whereLayer("parts")
+            .mayOnlyAccessLayers("source", "diagnostic", "syntax", "parse", "message")
             .whereLayer("formula")
             .mayNotAccessAnyLayer()
             .whereLayer("graph")
@@ -83,6 +87,7 @@ class ArchitectureTest {
                     "parse",
                     "layout",
                     "message",
+                    "parts",
                     "formula",
                     "graph",
                     "meaning",

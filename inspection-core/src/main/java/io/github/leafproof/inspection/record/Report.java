@@ -51,9 +51,14 @@ public record Report(
     /**
      * The procedure that was followed.
      *
-     * @param sha256 the digest of its file, see {@link Document#sha256()}
+     * @param sha256 the digest of its own file, see {@link Document#sha256()}
+     * @param parts the files that it uses, in the order of their first use, named as seen from the procedures' folder
      */
-    public record Procedure(String name, String title, int revision, String sha256) {}
+    public record Procedure(String name, String title, int revision, String sha256, List<Input> parts) {
+        public Procedure {
+            parts = List.copyOf(parts);
+        }
+    }
 
     /**
      * A file the judgement rests on.

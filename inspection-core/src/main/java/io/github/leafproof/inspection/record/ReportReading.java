@@ -109,15 +109,20 @@ final class ReportReading {
     }
 
     private static Optional<Report.Procedure> procedure(Spot spot) {
-        return spot.fields("a procedure", List.of("name", "title", "revision", "sha256"))
+        return spot.fields("a procedure", List.of("name", "title", "revision", "sha256", "parts"))
                 .flatMap(fields -> {
                     Optional<String> name = must(fields, "name", Spot::anyText);
                     Optional<String> title = must(fields, "title", Spot::anyText);
                     Optional<Integer> revision =
                             must(fields, "revision", s -> s.whole("a revision", Integer.MIN_VALUE, Integer.MAX_VALUE));
                     Optional<String> sha256 = must(fields, "sha256", Spot::anyText);
+                    // Reports written before procedures could use other files name none.
+                    List<Report.Input> parts = fields.optional("parts").isPresent()
+                            ? each(fields, "parts", ReportReading::input)
+                            : List.of();
                     return name.isPresent() && title.isPresent() && revision.isPresent() && sha256.isPresent()
-                            ? Optional.of(new Report.Procedure(name.get(), title.get(), revision.get(), sha256.get()))
+                            ? Optional.of(
+                                    new Report.Procedure(name.get(), title.get(), revision.get(), sha256.get(), parts))
                             : Optional.empty();
                 });
     }

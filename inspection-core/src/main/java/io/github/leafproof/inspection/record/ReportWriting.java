@@ -42,6 +42,11 @@ final class ReportWriting {
                 .put("title", procedure.title())
                 .put("revision", JsonWriting.number(procedure.revision()))
                 .put("sha256", procedure.sha256())
+                .put(
+                        "parts",
+                        JsonWriting.list(procedure.parts().stream()
+                                .map(ReportWriting::input)
+                                .toList()))
                 .done();
     }
 

@@ -68,7 +68,12 @@ final class Good {
                 List.of(),
                 new Report.AsFound(Outcome.UNTESTED, null));
         return new Report(
-                new Report.Procedure("first_look", "First look, before the stand", 4, digest),
+                new Report.Procedure(
+                        "first_look",
+                        "First look, before the stand",
+                        4,
+                        digest,
+                        List.of(new Report.Input("parts/bench.inspection", digest))),
                 new Report.Input("sheets/0412.json", digest),
                 new Report.Input("cards/quillan-15.json", digest),
                 null,

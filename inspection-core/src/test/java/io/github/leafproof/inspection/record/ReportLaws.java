@@ -40,7 +40,12 @@ class ReportLaws {
     Arbitrary<Report> reports() {
         Arbitrary<Report.Input> inputs = Combinators.combine(texts(), texts()).as(Report.Input::new);
         return Combinators.combine(
-                        Combinators.combine(texts(), texts(), Arbitraries.integers(), texts())
+                        Combinators.combine(
+                                        texts(),
+                                        texts(),
+                                        Arbitraries.integers(),
+                                        texts(),
+                                        inputs.list().ofMaxSize(2))
                                 .as(Report.Procedure::new),
                         inputs,
                         inputs.injectNull(0.5),

@@ -20,6 +20,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -82,6 +83,9 @@ final class ExplainCommand implements Callable<Integer> {
             converter = UnitsWord.class)
     private UnitSystem units = UnitSystem.METRIC;
 
+    @Mixin
+    private RootOption root = new RootOption();
+
     private final Console console;
 
     ExplainCommand(Console console) {
@@ -94,7 +98,7 @@ final class ExplainCommand implements Callable<Integer> {
             console.err().print(SHEET_LACKS);
             return Exit.BAD_INPUT.code();
         }
-        Compiled compiled = Procedure.read(procedure);
+        Compiled compiled = root.read(procedure);
         console.complain(compiled.diagnostics());
         Optional<Node.Check> asked = compiled.procedure().flatMap(read -> find(read.graph()));
         Optional<Evidence.Files> files =

@@ -1,7 +1,6 @@
 package io.github.leafproof.dsl.cli;
 
 import io.github.leafproof.dsl.Compiled;
-import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.report.TextReport;
 import io.github.leafproof.inspection.quantity.UnitSystem;
@@ -17,6 +16,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -63,6 +63,9 @@ final class InspectCommand implements Callable<Integer> {
             converter = UnitsWord.class)
     private UnitSystem units = UnitSystem.METRIC;
 
+    @Mixin
+    private RootOption root = new RootOption();
+
     private final Console console;
 
     InspectCommand(Console console) {
@@ -75,8 +78,11 @@ final class InspectCommand implements Callable<Integer> {
         if (target != null && overwritesAnInput(target)) {
             return Exit.BAD_INPUT.code();
         }
-        Compiled compiled = Procedure.read(procedure);
+        Compiled compiled = root.read(procedure);
         console.complain(compiled.diagnostics());
+        if (target != null && overwritesAPart(target, compiled)) {
+            return Exit.BAD_INPUT.code();
+        }
         Optional<Evidence.Files> files = new EngineFiles(sheet, card, tray, target, console).read();
         if (compiled.procedure().isEmpty() || files.isEmpty()) {
             return Exit.BAD_INPUT.code();
@@ -92,6 +98,10 @@ final class InspectCommand implements Callable<Integer> {
         return Stream.of(procedure, sheet, card, tray)
                 .filter(Objects::nonNull)
                 .anyMatch(input -> target.overwrites(input, console));
+    }
+
+    private boolean overwritesAPart(Target target, Compiled compiled) {
+        return root.partsOf(procedure, compiled).anyMatch(part -> target.overwrites(part, console));
     }
 
     private Exit hand(Report report) {

@@ -1,13 +1,13 @@
 package io.github.leafproof.dsl.cli;
 
 import io.github.leafproof.dsl.Compiled;
-import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.rehearsal.Rehearsed;
 import io.github.leafproof.dsl.rehearsal.Rehearsing;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Runs the cases that procedures carry with them. */
@@ -28,6 +28,9 @@ final class RehearseCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "PROCEDURE", description = "The procedures' files.")
     private List<Path> procedures = List.of();
 
+    @Mixin
+    private RootOption root = new RootOption();
+
     private final Console console;
 
     RehearseCommand(Console console) {
@@ -45,32 +48,27 @@ final class RehearseCommand implements Callable<Integer> {
     }
 
     private Exit rehearse(Path file) {
-        Compiled compiled = Procedure.read(file);
+        Compiled compiled = root.read(file);
         console.complain(compiled.diagnostics());
         if (compiled.procedure().isEmpty()) {
             return Exit.BAD_INPUT;
         }
-        Path absolute = file.toAbsolutePath();
-        List<Rehearsed> rehearsed = Rehearsing.run(compiled.procedure().get(), folder(absolute));
+        List<Rehearsed> rehearsed =
+                Rehearsing.run(compiled.procedure().get(), RootOption.folderOf(file), root.of(file));
         long good = rehearsed.stream().filter(Rehearsed::isAsExpected).count();
-        rehearsed.forEach(each -> print(file, each));
+        rehearsed.forEach(this::print);
         console.print(file + ": " + VetCommand.counted(rehearsed.size(), "rehearsal") + ", " + good + " as expected\n");
         return good == rehearsed.size() ? Exit.GOOD : Exit.NOT_GOOD;
     }
 
-    private static Path folder(Path absolute) {
-        Path parent = absolute.getParent();
-        return parent == null ? absolute : parent;
-    }
-
-    private void print(Path file, Rehearsed rehearsed) {
+    private void print(Rehearsed rehearsed) {
         console.print((rehearsed.isAsExpected() ? "  as expected  " : "  SURPRISE     ") + rehearsed.title() + "\n");
         rehearsed
                 .problems()
                 .forEach(problem -> console.print("      " + problem.toString().replace("\n", "\n      ") + "\n"));
         for (Rehearsed.Surprise surprise : rehearsed.surprises()) {
-            console.print("      " + file + ":" + surprise.place() + ": expected " + surprise.of() + " "
-                    + surprise.expected() + ", got " + surprise.got() + "\n");
+            console.print("      " + surprise.place() + ": expected " + surprise.of() + " " + surprise.expected()
+                    + ", got " + surprise.got() + "\n");
             surprise.why().forEach(why -> console.print("         " + why + "\n"));
         }
     }

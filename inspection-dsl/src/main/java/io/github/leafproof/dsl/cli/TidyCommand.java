@@ -1,7 +1,6 @@
 package io.github.leafproof.dsl.cli;
 
-import io.github.leafproof.dsl.Compiled;
-import io.github.leafproof.dsl.Procedure;
+import io.github.leafproof.dsl.Tidied;
 import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.TextFile;
 import java.nio.file.Path;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -29,11 +29,14 @@ import picocli.CommandLine.Parameters;
         })
 final class TidyCommand implements Callable<Integer> {
 
-    @Parameters(arity = "1..*", paramLabel = "PROCEDURE", description = "The procedures' files.")
+    @Parameters(arity = "1..*", paramLabel = "PROCEDURE", description = "The procedures' files, or parts of some.")
     private List<Path> procedures = List.of();
 
     @Option(names = "--check", description = "Change nothing; list the files that are not tidy.")
     private boolean check;
+
+    @Mixin
+    private RootOption root = new RootOption();
 
     private final Console console;
 
@@ -52,20 +55,19 @@ final class TidyCommand implements Callable<Integer> {
     }
 
     private Exit tidy(Path file) {
-        Compiled compiled = Procedure.read(file);
-        if (compiled.procedure().isEmpty()) {
-            console.complain(compiled.diagnostics());
+        Tidied tidied = Tidied.of(file, root.of(file));
+        if (tidied.text().isEmpty()) {
+            console.complain(tidied.diagnostics());
             return Exit.BAD_INPUT;
         }
-        Procedure procedure = compiled.procedure().get();
-        if (procedure.isTidy()) {
+        if (tidied.isTidy()) {
             return Exit.GOOD;
         }
         if (check) {
             console.print(file + ": not tidy\n");
             return Exit.NOT_GOOD;
         }
-        Optional<Problem> failed = TextFile.write(file, procedure.tidied());
+        Optional<Problem> failed = TextFile.write(file, tidied.text().get());
         failed.ifPresentOrElse(
                 problem -> console.complainOfFiles(List.of(problem)), () -> console.print(file + ": tidied\n"));
         return failed.isPresent() ? Exit.BAD_INPUT : Exit.GOOD;

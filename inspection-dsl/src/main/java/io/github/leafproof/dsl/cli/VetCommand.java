@@ -1,7 +1,6 @@
 package io.github.leafproof.dsl.cli;
 
 import io.github.leafproof.dsl.Compiled;
-import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.diagnostic.DiagnosticJson;
 import java.nio.file.Path;
@@ -10,6 +9,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -36,6 +36,9 @@ final class VetCommand implements Callable<Integer> {
     @Option(names = "--json", description = "List the mistakes on standard output as JSON, for other programs.")
     private boolean json;
 
+    @Mixin
+    private RootOption root = new RootOption();
+
     private final Console console;
 
     VetCommand(Console console) {
@@ -46,7 +49,7 @@ final class VetCommand implements Callable<Integer> {
     public Integer call() {
         List<Diagnostic> all = new ArrayList<>();
         for (Path procedure : procedures) {
-            Compiled compiled = Procedure.read(procedure);
+            Compiled compiled = root.read(procedure);
             all.addAll(compiled.diagnostics());
             if (!json) {
                 report(procedure, compiled);

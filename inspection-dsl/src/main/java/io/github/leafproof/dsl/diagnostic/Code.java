@@ -43,6 +43,16 @@ public enum Code {
     LP139("A file for another version of the language"),
     LP140("A word that is not needed"),
     LP141("A comma between the answers of a choice"),
+    LP160("A used file cannot be found"),
+    LP161("A used file is named in a way that leads elsewhere"),
+    LP162("A link leads out of the procedures' folder"),
+    LP163("Files use each other in a circle"),
+    LP164("A procedure uses too many files, or too large ones"),
+    LP165("A procedure is used by another"),
+    LP166("A part is taken for a procedure"),
+    LP167("A used file is not one of a procedure"),
+    LP168("A file is used within a stage or a loop"),
+    LP169("A file is used twice"),
 
     // 2xx: dimensions, units and types
     LP201("Unlike quantities are compared"),

@@ -3,7 +3,9 @@ package io.github.leafproof.dsl.diagnostic;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * One thing wrong with a procedure: where, what, and what to do about it.
@@ -16,13 +18,21 @@ import java.util.List;
 public record Diagnostic(
         Code code, Level level, Span span, String message, String label, List<Label> labels, String help) {
 
-    /** In the order of the file. */
+    /** In the order of a file; those of one file after those of another. */
     public static final Comparator<Diagnostic> BY_PLACE = Comparator.comparing(
                     (Diagnostic diagnostic) -> diagnostic.source().name())
             .thenComparing(diagnostic -> diagnostic.span().start())
             .thenComparing(diagnostic -> diagnostic.span().end())
             .thenComparing(Diagnostic::code)
             .thenComparing(Diagnostic::message);
+
+    /** File by file in this order, and by place in each; those of other files last. */
+    public static Comparator<Diagnostic> inOrderOf(List<SourceText> files) {
+        Map<SourceText, Integer> ranks = new IdentityHashMap<>();
+        files.forEach(file -> ranks.putIfAbsent(file, ranks.size()));
+        return Comparator.comparing((Diagnostic diagnostic) -> ranks.getOrDefault(diagnostic.source(), ranks.size()))
+                .thenComparing(BY_PLACE);
+    }
 
     public Diagnostic {
         labels = List.copyOf(labels);

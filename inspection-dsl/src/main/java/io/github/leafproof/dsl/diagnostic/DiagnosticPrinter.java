@@ -44,7 +44,7 @@ public final class DiagnosticPrinter {
         List<Mark> marks = marks(diagnostic, ink);
         int gutter = gutter(marks);
         SourceText lastShown = diagnostic.source();
-        for (List<Mark> line : isAboutTheFile(diagnostic) ? List.<List<Mark>>of() : Mark.byLine(marks)) {
+        for (List<Mark> line : Mark.byLine(marks)) {
             Mark first = line.get(0);
             if (first.source() != lastShown) {
                 out.append(" ".repeat(gutter))
@@ -76,7 +76,9 @@ public final class DiagnosticPrinter {
 
     private static List<Mark> marks(Diagnostic diagnostic, Ink ink) {
         List<Mark> marks = new ArrayList<>();
-        marks.add(Mark.main(diagnostic, ink));
+        if (!isAboutTheFile(diagnostic)) {
+            marks.add(Mark.main(diagnostic, ink));
+        }
         diagnostic.labels().forEach(label -> marks.add(Mark.second(label)));
         return marks;
     }

@@ -35,6 +35,9 @@ record Mark(SourceText source, int line, int start, int end, String sign, String
 
     /** Grouped by source and line: the main place's source first, its lines in order, then the others. */
     static List<List<Mark>> byLine(List<Mark> marks) {
+        if (marks.isEmpty()) {
+            return List.of();
+        }
         SourceText first = marks.get(0).source();
         List<Mark> sorted = marks.stream()
                 .sorted(Comparator.comparing((Mark mark) -> mark.source() != first)

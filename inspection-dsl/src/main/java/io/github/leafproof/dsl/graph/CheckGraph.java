@@ -40,8 +40,15 @@ public final class CheckGraph {
         this.checkOrder = gatesFirst(parts.checks());
     }
 
-    /** A procedure's name, title, revision and the SHA-256 of its text. */
-    public record Identity(String name, String title, int revision, String sha256) {}
+    /** A procedure's name, title, revision, the SHA-256 of its own file, and the files that it uses. */
+    public record Identity(String name, String title, int revision, String sha256, List<Part> parts) {
+        public Identity {
+            parts = List.copyOf(parts);
+        }
+    }
+
+    /** A file that a procedure uses: its name as seen from the procedures' folder, and the SHA-256 of it. */
+    public record Part(String name, String sha256) {}
 
     /**
      * What a graph is made of. Derived values stand in an order in which each comes after all that it reads.

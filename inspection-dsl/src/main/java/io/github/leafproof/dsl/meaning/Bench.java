@@ -34,6 +34,7 @@ final class Bench {
     private final Outline outline;
     private final TypeReader types;
     private final Map<String, GaugeNeed> gauges = new LinkedHashMap<>();
+    private final Set<String> usedGauges = new HashSet<>();
     private final Map<String, BenchState> states = new LinkedHashMap<>();
     private final Map<String, Set<String>> reached = new HashMap<>();
 
@@ -50,8 +51,13 @@ final class Bench {
         outline.setups.values().forEach(setup -> states.put(setup.name().text(), state(setup)));
     }
 
+    /** The gauges that must be in the tray. Of those that a part declares for all its users, only what this one uses. */
     List<GaugeNeed> gauges() {
-        return List.copyOf(gauges.values());
+        return gauges.values().stream()
+                .filter(gauge -> usedGauges.contains(gauge.name())
+                        || !outline.isInPart(Objects.requireNonNull(outline.gauges.get(gauge.name()))
+                                .span()))
+                .toList();
     }
 
     List<BenchState> states() {
@@ -76,6 +82,7 @@ final class Bench {
     /** The gauge of that name, or null after saying that there is none. */
     @Nullable
     GaugeNeed gauge(Name name) {
+        usedGauges.add(name.text());
         GaugeNeed gauge = gauges.get(name.text());
         if (gauge == null && !outline.isBroken(name.text())) {
             problems.add(NameDiagnostics.unknownGauge(name, problems.near(gauges.keySet())));

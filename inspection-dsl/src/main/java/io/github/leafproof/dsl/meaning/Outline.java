@@ -3,6 +3,7 @@ package io.github.leafproof.dsl.meaning;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.message.NameDiagnostics;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
+import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.dsl.syntax.ProcedureText;
@@ -13,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -48,6 +50,7 @@ final class Outline {
     private long letters;
     private boolean tooLarge;
     private boolean anyCheck;
+    private @Nullable Span first;
 
     private Outline(ProcedureText text, Problems problems) {
         this.text = text;
@@ -65,6 +68,9 @@ final class Outline {
 
     private void add(Item<Declaration> item) {
         Declaration declaration = item.declaration();
+        if (first == null && !(declaration instanceof Declaration.Language)) {
+            first = declaration.span();
+        }
         if (isTooLarge(declaration)) {
             return;
         }
@@ -126,7 +132,7 @@ final class Outline {
             decide = only(decide, given);
         } else if (declaration instanceof Declaration.Release given) {
             release = only(release, given);
-        } else if (!(declaration instanceof Declaration.Language)) {
+        } else if (!(declaration instanceof Declaration.Language || declaration instanceof Declaration.Use)) {
             problems.add(StructureDiagnostics.notYet(declaration.span()));
         }
     }
@@ -258,6 +264,21 @@ final class Outline {
 
     boolean hasAnyCheck() {
         return anyCheck;
+    }
+
+    /** Whether it is no procedure, but declarations for others to use. */
+    boolean isPart() {
+        return header == null && !anyCheck && release == null && rehearsals.isEmpty() && first != null && text.damage().isNone();
+    }
+
+    /** The first that it says of itself, behind the language it is written in. */
+    Span firstSpan() {
+        return Objects.requireNonNull(first);
+    }
+
+    /** Whether this stands in a file that was used. What such a file declares is for all its users, and each uses some of it. */
+    boolean isInPart(Span span) {
+        return span.source() != text.source();
     }
 
     /** Where a name was declared, for pointing at. */

@@ -4,6 +4,7 @@ import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.source.Damage;
+import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -25,6 +26,7 @@ final class Problems {
 
     private record Place(Code code, Span span) {}
 
+    private final List<SourceText> files;
     private final Damage damage;
     private final List<Diagnostic> found = new ArrayList<>();
     private final Set<Place> places = new HashSet<>();
@@ -33,9 +35,13 @@ final class Problems {
     /**
      * Begins with what was found wrong when the text was read.
      *
+     * @param files the texts of the procedure in the order in which their mistakes are told
      * @param damage where nothing is to be complained of, since the damage itself has been
      */
-    Problems(List<Diagnostic> before, Damage damage) {
+    Problems(List<Diagnostic> before, List<SourceText> files, Damage damage) {
+        this.files = new ArrayList<>(files);
+        // Files that were refused as a whole are none of the procedure's.
+        before.forEach(each -> this.files.add(each.source()));
         this.damage = damage;
         before.forEach(this::list);
     }
@@ -72,8 +78,8 @@ final class Problems {
     }
 
     List<Diagnostic> inFileOrder() {
-        List<Diagnostic> sorted =
-                new ArrayList<>(found.stream().sorted(Diagnostic.BY_PLACE).toList());
+        List<Diagnostic> sorted = new ArrayList<>(
+                found.stream().sorted(Diagnostic.inOrderOf(files)).toList());
         if (places.size() > found.size()) {
             Diagnostic last = sorted.get(sorted.size() - 1);
             sorted.add(StructureDiagnostics.moreProblems(last.span(), places.size() - found.size(), anyError()));

@@ -4,8 +4,8 @@ import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.message.PartDiagnostics;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.ProcedureText;
 import io.github.leafproof.inspection.verdict.DecisionRule;
@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 /** Makes sense of a procedure: from its declarations to a check graph, or to everything that is wrong with it. */
 public final class Understanding {
 
-    private final SourceText source;
+    private final ProcedureText text;
     private final Problems problems;
     private final Outline outline;
     private final TypeReader types;
@@ -29,8 +29,8 @@ public final class Understanding {
     private final Bench bench;
 
     private Understanding(ProcedureText text, List<Diagnostic> before) {
-        this.source = text.source();
-        this.problems = new Problems(before, text.damage());
+        this.text = text;
+        this.problems = new Problems(before, text.sources(), text.damage());
         this.outline = Outline.of(text, problems);
         this.types = new TypeReader(problems);
         this.names = new Names(problems, outline, types);
@@ -50,7 +50,11 @@ public final class Understanding {
     }
 
     private Understood understand() {
-        if (outline.isTooLarge()) {
+        if (outline.isPart()) {
+            // Whatever it names and does not declare stands in the procedure that uses it.
+            problems.add(PartDiagnostics.isPart(outline.firstSpan()));
+        }
+        if (outline.isPart() || outline.isTooLarge()) {
             return new Understood(Optional.empty(), List.of(), problems.inFileOrder());
         }
         CheckGraph.Identity identity = identity();
@@ -122,9 +126,9 @@ public final class Understanding {
         Declaration.Header header = outline.header;
         if (header == null) {
             if (!outline.isHurtBeforeAnything()) {
-                problems.add(StructureDiagnostics.noHeader(source));
+                problems.add(StructureDiagnostics.noHeader(text.source()));
             }
-            return new CheckGraph.Identity("", "", 1, source.sha256());
+            return new CheckGraph.Identity("", "", 1, text.source().sha256(), List.of());
         }
         if (header.revision() < 1) {
             problems.add(StructureDiagnostics.badRevision(header.span()));
@@ -133,7 +137,14 @@ public final class Understanding {
             problems.add(StructureDiagnostics.noCheck(header.span()));
         }
         return new CheckGraph.Identity(
-                header.name().text(), header.title().plain(), header.revision(), source.sha256());
+                header.name().text(),
+                header.title().plain(),
+                header.revision(),
+                text.source().sha256(),
+                text.parts().stream()
+                        .map(part ->
+                                new CheckGraph.Part(part.name(), part.source().sha256()))
+                        .toList());
     }
 
     /** Each thing by its number of occurrence, for those that must tell where in a list a name stands. */

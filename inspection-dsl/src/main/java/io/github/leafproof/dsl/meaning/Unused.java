@@ -36,11 +36,11 @@ final class Unused {
         });
         outline.observations.forEach(
                 (key, item) -> warn(used, item.declaration().target().span(), key, "entered, but no check reads it"));
-        outline.lets.forEach(
-                (key, item) -> warn(used, item.declaration().target().span(), key, "computed, but nothing reads it"));
+        outline.lets.forEach((key, item) ->
+                warnOfOwn(used, item.declaration().target().span(), key, "computed, but nothing reads it"));
         outline.functions.forEach((key, define) -> {
             if (!names.isUsed(key)) {
-                warn(used, define.name().span(), key, "defined, but never applied");
+                warnOfOwn(used, define.name().span(), key, "defined, but never applied");
             }
         });
         gates();
@@ -49,6 +49,13 @@ final class Unused {
     private void warn(Set<Span> used, Span span, String key, String what) {
         if (!used.contains(span)) {
             problems.add(StructureDiagnostics.unused(span, key, what));
+        }
+    }
+
+    /** What a part declares and its user has no need of is no news. An observation is: it would be made in vain. */
+    private void warnOfOwn(Set<Span> used, Span span, String key, String what) {
+        if (!outline.isInPart(span)) {
+            warn(used, span, key, what);
         }
     }
 
@@ -68,7 +75,7 @@ final class Unused {
         });
         outline.checks.forEach((key, item) -> {
             Span span = item.declaration().target().span();
-            if (item.declaration().gate() && !used.contains(span)) {
+            if (item.declaration().gate() && !used.contains(span) && !outline.isInPart(span)) {
                 problems.add(StructureDiagnostics.gateForNothing(span, key));
             }
         });

@@ -16,7 +16,9 @@ public final class StructureDiagnostics {
 
     public static Diagnostic noHeader(SourceText source) {
         return Diagnostic.error(Code.LP401, source.span(0, 0), "the procedure has no name")
-                .help("begin with, for instance: procedure first_look \"First look\" revision 1");
+                .help(
+                        "begin with, for instance: procedure first_look \"First look\" revision 1; a part for others to use has"
+                                + " no such line, and is judged with the procedure that uses it");
     }
 
     public static Diagnostic givenTwice(Span again, Span first) {
@@ -217,7 +219,7 @@ public final class StructureDiagnostics {
                 .help("each function that uses another twice doubles it; keep in a let what is used twice");
     }
 
-    private static String arrows(List<String> path) {
+    static String arrows(List<String> path) {
         int left = path.size() - MOST_STEPS_SHOWN;
         if (left <= 1) {
             return String.join(" -> ", path);

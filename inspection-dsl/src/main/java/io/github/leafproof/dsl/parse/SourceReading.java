@@ -26,9 +26,11 @@ import org.jspecify.annotations.Nullable;
 public record SourceReading(@Nullable SourceText text, List<Diagnostic> problems) {
 
     /** No procedure is larger: 16 MiB are some ten thousand pages. */
-    static final int LARGEST_MEBIBYTES = 16;
+    public static final int LARGEST_MEBIBYTES = 16;
 
-    static final int LARGEST = LARGEST_MEBIBYTES << 20;
+    /** The same in letters. */
+    public static final int LARGEST = LARGEST_MEBIBYTES << 20;
+
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     public SourceReading {

@@ -7,7 +7,7 @@ import java.util.List;
  * What one rehearsal came to.
  *
  * @param title what it shows
- * @param place its line and column in the procedure
+ * @param place its file, line and column
  * @param surprises where something else came out than was expected
  * @param problems why it could not be run, such as a card that cannot be read
  */
@@ -26,7 +26,7 @@ public record Rehearsed(String title, String place, List<Surprise> surprises, Li
     /**
      * One expectation that was not met.
      *
-     * @param place line and column of the expectation
+     * @param place file, line and column of the expectation
      * @param of the check, or release
      * @param expected the outcome that was expected, as procedures write it
      * @param got the outcome it has

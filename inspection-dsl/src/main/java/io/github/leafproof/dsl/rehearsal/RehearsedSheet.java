@@ -55,11 +55,12 @@ final class RehearsedSheet {
                 new SheetEngine(null, null, null, variant),
                 DAY,
                 entries);
-        return new Document<>(sheet, procedure.source().name(), identity.sha256());
+        return new Document<>(
+                sheet, rehearse.span().source().name(), rehearse.span().source().sha256());
     }
 
     private Entry entry(Step.Enter enter) {
-        String place = procedure.source().at(enter.span().start()).toString();
+        String place = enter.span().source().at(enter.span().start()).toString();
         String name = enter.target().toString();
         return new Entry(name, given(enter.entered(), typeOf(name), place), false, null, null, null, place);
     }

@@ -5,6 +5,7 @@ import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judge;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.report.Reporting;
+import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Declaration.Step;
@@ -27,19 +28,32 @@ public final class Rehearsing {
 
     private final Procedure procedure;
     private final Path folder;
+    private final Path root;
 
-    private Rehearsing(Procedure procedure, Path folder) {
+    private Rehearsing(Procedure procedure, Path folder, Path root) {
         this.procedure = procedure;
         this.folder = folder;
+        this.root = root;
     }
 
     /**
-     * Runs them all, in the order of the file.
+     * Runs them all, in the order of the file. Each names its card and its tray as seen from the folder of the file that
+     * it stands in.
      *
-     * @param folder the folder that the rehearsals' cards and trays are named from: the procedure's own
+     * @param folder the procedure's own folder, which is also the one that it names the files it uses from
      */
     public static List<Rehearsed> run(Procedure procedure, Path folder) {
-        Rehearsing rehearsing = new Rehearsing(procedure, folder);
+        return run(procedure, folder, folder);
+    }
+
+    /**
+     * The same for a procedure that names the files it uses from another folder than its own.
+     *
+     * @param folder the procedure's own folder
+     * @param root the folder that it was read with, see {@link Procedure#read(Path, Path)}
+     */
+    public static List<Rehearsed> run(Procedure procedure, Path folder, Path root) {
+        Rehearsing rehearsing = new Rehearsing(procedure, folder, root);
         return procedure.rehearsals().stream().map(rehearsing::run).toList();
     }
 
@@ -48,11 +62,12 @@ public final class Rehearsing {
         String place = place(rehearse.title().span());
         Read<Document<EngineCard>> card = new Read.Refused<>(List.of(nothing()));
         Read<Document<GaugeTray>> tray = new Read.Refused<>(List.of(nothing()));
+        Path here = folderOf(rehearse.span().source());
         for (Step step : rehearse.steps()) {
             if (step instanceof Step.Engine engine) {
-                card = CardFile.read(folder.resolve(engine.card().plain()));
+                card = CardFile.read(here.resolve(engine.card().plain()).normalize());
             } else if (step instanceof Step.Gauges gauges) {
-                tray = TrayFile.read(folder.resolve(gauges.tray().plain()));
+                tray = TrayFile.read(here.resolve(gauges.tray().plain()).normalize());
             }
         }
         if (card.value().isEmpty() || tray.value().isEmpty()) {
@@ -68,6 +83,14 @@ public final class Rehearsing {
         }
         Judgement judgement = Judge.judge(evidence.value().get(), UnitSystem.METRIC);
         return new Rehearsed(title, place, surprises(rehearse, judgement), List.of());
+    }
+
+    private Path folderOf(SourceText file) {
+        return procedure.parts().stream()
+                .filter(part -> part.source() == file)
+                .findFirst()
+                .map(part -> root.resolve(part.name()).resolveSibling(""))
+                .orElse(folder);
     }
 
     /** Stands for a card or tray that a rehearsal does not name; the compiler lets no such rehearsal through. */
@@ -116,7 +139,7 @@ public final class Rehearsing {
                 why);
     }
 
-    private String place(Span span) {
-        return procedure.source().at(span.start()).toString();
+    private static String place(Span span) {
+        return span.source().name() + ":" + span.source().at(span.start());
     }
 }

@@ -54,7 +54,7 @@ public final class Explaining {
         CheckGraph.Identity identity = graph.identity();
         Explanation.Judged judged = judgement == null ? null : judged(judgement);
         return new Explanation(
-                new Report.Procedure(identity.name(), identity.title(), identity.revision(), identity.sha256()),
+                Reporting.procedure(identity),
                 check.name(),
                 check.title(),
                 check.stage(),

@@ -55,13 +55,12 @@ public final class Reporting {
 
     private Report report() {
         Evidence.Files files = judgement.evidence().files();
-        CheckGraph.Identity identity = graph.identity();
         List<Report.Check> checks =
                 judgement.verdicts().stream().map(this::check).toList();
         Set<String> general = new LinkedHashSet<>(List.of(DEFERENCE));
         general.addAll(cautions.ofAll());
         return new Report(
-                new Report.Procedure(identity.name(), identity.title(), identity.revision(), identity.sha256()),
+                procedure(graph.identity()),
                 Report.Input.of(files.sheet()),
                 Report.Input.of(files.card()),
                 Report.Input.of(files.tray()),
@@ -73,6 +72,17 @@ public final class Reporting {
                 new NextSteps(judgement, cautions, checks).steps(),
                 List.copyOf(general),
                 notes());
+    }
+
+    static Report.Procedure procedure(CheckGraph.Identity identity) {
+        return new Report.Procedure(
+                identity.name(),
+                identity.title(),
+                identity.revision(),
+                identity.sha256(),
+                identity.parts().stream()
+                        .map(part -> new Report.Input(part.name(), part.sha256()))
+                        .toList());
     }
 
     /** How sure is sure enough, and what to know of the gauges. */

@@ -172,6 +172,7 @@ public final class TextReport {
     private void files() {
         text.line(paint.strong("Files, with the SHA-256 of each"));
         file(text, "procedure", report.procedure().name(), report.procedure().sha256());
+        report.procedure().parts().forEach(part -> file(text, "part", part.name(), part.sha256()));
         Stream.of(report.card())
                 .filter(Objects::nonNull)
                 .forEach(card -> file(text, "card", card.name(), card.sha256()));

@@ -26,6 +26,7 @@ record BrokenExamples(Path here) {
 
     private static final Pattern REPEATED = Pattern.compile("\u27EA([^\u27EB]*)\u27EB\u00D7([0-9]+)");
     private static final int TOO_LARGE = 17 << 20;
+    private static final int MORE_FILES = 201;
 
     /** An example with its abbreviations written out. */
     static String inFull(String example) {
@@ -107,6 +108,22 @@ record BrokenExamples(Path here) {
             case "LP103" -> DiagnosticPrinter.print(List.of(Unreadable.file("first_look.inspection")), false);
             case "LP104" -> vet("latin.inspection", "// gr\u00FCn\n".getBytes(ISO_8859_1));
             case "LP105" -> vet("empty.inspection", new byte[0]);
+            case "LP162" -> {
+                Path elsewhere = Files.createTempDirectory(here.toAbsolutePath().getParent(), "elsewhere");
+                Files.createSymbolicLink(
+                        here.resolve("leaves.inspection"), Files.createFile(elsewhere.resolve("leaves.inspection")));
+                yield vet(
+                        "lash.inspection",
+                        "procedure lash \"Lash\" revision 1\nuse \"leaves.inspection\"\n".getBytes(UTF_8));
+            }
+            case "LP164" -> {
+                StringBuilder uses = new StringBuilder("procedure many \"Many\" revision 1\n");
+                for (int i = 1; i <= MORE_FILES; i++) {
+                    Files.writeString(here.resolve("p" + i + ".inspection"), "gauge g" + i + " : leaf set\n");
+                    uses.append("use \"p").append(i).append(".inspection\"\n");
+                }
+                yield vet("many.inspection", uses.toString().getBytes(UTF_8));
+            }
             case "LP701" -> vet("film.inspection", new byte[TOO_LARGE]);
             case "LP604" -> card(lesson, new byte[TOO_LARGE]);
             case "LP605" -> card(lesson, new byte[0]);

@@ -8,6 +8,7 @@ import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.diagnostic.DiagnosticPrinter;
 import io.github.leafproof.dsl.diagnostic.Lesson;
+import io.github.leafproof.dsl.parts.Shelf;
 import io.github.leafproof.dsl.source.SourceText;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -29,6 +30,9 @@ class LessonsTest {
             Path.of("src", "main", "resources", "io", "github", "leafproof", "dsl", "diagnostic", "lessons");
     private static final Path PAGE = Path.of("..", "docs", "diagnostics.md");
     private static final boolean WRITE = Boolean.getBoolean("golden.write");
+
+    /** What the examples may use: the files of the bench, under the names that a procedure there uses them by. */
+    private static final Shelf BENCH = Terminal.benchShelf();
 
     @TempDir
     private Path here = Path.of("");
@@ -79,7 +83,8 @@ class LessonsTest {
     }
 
     private static List<Diagnostic> diagnostics(String text) {
-        return Procedure.compile(SourceText.of("example.inspection", text)).diagnostics();
+        return Procedure.compile(SourceText.of("example.inspection", text), BENCH)
+                .diagnostics();
     }
 
     private static void write(String code, String said) throws IOException {

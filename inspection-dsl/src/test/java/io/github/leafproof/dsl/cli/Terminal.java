@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl.cli;
 
+import io.github.leafproof.dsl.parts.Shelf;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -7,6 +8,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -49,6 +52,20 @@ record Terminal(int exit, String out, String err) {
     String whole(Path here) {
         return ("exit " + exit + "\n--- standard output\n" + out + "--- standard error\n" + err)
                 .replace(here.toString(), "HERE");
+    }
+
+    /** The procedures of the bench and their parts. */
+    static Shelf benchShelf() {
+        Map<String, String> texts = new TreeMap<>();
+        try (Stream<Path> files = Files.walk(BENCH)) {
+            for (Path file : files.filter(each -> each.toString().endsWith(".inspection"))
+                    .toList()) {
+                texts.put(BENCH.relativize(file).toString().replace('\\', '/'), Files.readString(file));
+            }
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+        return Shelf.of(texts);
     }
 
     /** Copies the bench, for a test that spoils some of it. */
