@@ -21,6 +21,9 @@ final class Bench {
     static final Procedure FIRST_LOOK =
             Procedure.read(Project.BENCH.resolve("first_look.inspection")).orElseThrow();
 
+    static final Procedure TANK =
+            Procedure.read(Project.BENCH.resolve("tank.inspection")).orElseThrow();
+
     private static final String NAMED = "examples/bench/";
 
     private Bench() {}
@@ -32,7 +35,8 @@ final class Bench {
     static Judgement judgement(String sheetFile) {
         Document<JobSheet> sheet = sheet(sheetFile);
         JobSheet content = sheet.content();
-        return FIRST_LOOK
+        Procedure procedure = content.procedure().equals("tank") ? TANK : FIRST_LOOK;
+        return procedure
                 .judgement(card(seen(content.card())), tray(seen(content.tray())), sheet, UnitSystem.METRIC)
                 .orElseThrow();
     }

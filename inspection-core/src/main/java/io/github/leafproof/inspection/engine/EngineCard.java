@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,7 +21,9 @@ import org.jspecify.annotations.Nullable;
  * @param years when it was made, as text; null when not known
  * @param facts standard facts by name, as {@link CardFact} lists them; groups are joined with a dot
  * @param variants what differs, by the name of the variant
- * @param shop facts this shop added to its cards
+ * @param shop facts this shop added to its cards, as they are written there: what a text means, a length or a word, is for
+ *     the procedure to say that declares the fact
+ * @param shopVariants which of these differ, by the name of the variant; each of them is one that {@code variants} lists
  */
 public record EngineCard(
         String model,
@@ -28,7 +31,8 @@ public record EngineCard(
         @Nullable String years,
         Map<String, Fact> facts,
         Map<String, Map<String, Fact>> variants,
-        Map<String, Fact> shop) {
+        Map<String, Fact> shop,
+        Map<String, Map<String, Fact>> shopVariants) {
 
     /** What a sheet answers when nobody can say which variant an engine is. */
     public static final String UNKNOWN_VARIANT = "unknown";
@@ -46,13 +50,36 @@ public record EngineCard(
             kept.put(variant.getKey(), checked(variant.getValue(), "the variant " + variant.getKey() + " of " + model));
         }
         variants = Collections.unmodifiableMap(kept);
+        shop = ownNames(shop);
+        Map<String, Map<String, Fact>> own = new TreeMap<>();
+        for (Map.Entry<String, Map<String, Fact>> variant : shopVariants.entrySet()) {
+            if (!variants.containsKey(variant.getKey())) {
+                throw new IllegalArgumentException("the card of " + model + " has no variant " + variant.getKey());
+            }
+            own.put(variant.getKey(), ownNames(variant.getValue()));
+        }
+        shopVariants = Collections.unmodifiableMap(own);
+    }
+
+    /** A card on which no fact of the shop's own differs between variants. */
+    public EngineCard(
+            String model,
+            String maker,
+            @Nullable String years,
+            Map<String, Fact> facts,
+            Map<String, Map<String, Fact>> variants,
+            Map<String, Fact> shop) {
+        this(model, maker, years, facts, variants, shop, Map.of());
+    }
+
+    private static Map<String, Fact> ownNames(Map<String, Fact> shop) {
         for (String name : shop.keySet()) {
             if (CardFact.named(name).isPresent()) {
                 throw new IllegalArgumentException(
                         name + " is a fact every card knows; the shop's own facts need other names");
             }
         }
-        shop = Map.copyOf(shop);
+        return Map.copyOf(shop);
     }
 
     /** What is wrong with a standard fact stated on a card under this name; empty when nothing is. */
@@ -80,9 +107,13 @@ public record EngineCard(
     public Optional<Fact> fact(String name, @Nullable String variant) {
         if (variant != null) {
             requireKnown(variant);
-            @Nullable Fact particular = variants.getOrDefault(variant, Map.of()).get(name);
-            if (particular != null) {
-                return Optional.of(particular);
+            Optional<Fact> particular = Stream.of(variants, shopVariants)
+                    .flatMap(each -> Optional.ofNullable(
+                                    each.getOrDefault(variant, Map.of()).get(name))
+                            .stream())
+                    .findFirst();
+            if (particular.isPresent()) {
+                return particular;
             }
         }
         return heading(name)

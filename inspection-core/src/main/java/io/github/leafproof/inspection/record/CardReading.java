@@ -22,6 +22,8 @@ final class CardReading {
     private static final List<String> FACT_KEYS =
             FACTS.stream().map(CardReading::outerKey).distinct().toList();
 
+    private static final String SHOP = "shop";
+
     private CardReading() {}
 
     private static String outerKey(CardFact fact) {
@@ -38,9 +40,10 @@ final class CardReading {
                     fields.required("maker", "who made the engine").flatMap(s -> s.text("a name"));
             Optional<String> years = fields.optional("years").flatMap(s -> s.text("the years it was made in"));
             Stated stated = facts(fields);
-            Map<String, Stated> variants = variants(fields);
+            Map<String, Map<String, Fact>> shopVariants = new LinkedHashMap<>();
+            Map<String, Stated> variants = variants(fields, shopVariants);
             Map<String, Fact> shop =
-                    fields.optional("shop").map(ShopFacts::read).orElse(Map.of());
+                    fields.optional(SHOP).map(ShopFacts::read).orElse(Map.of());
             CardSanity.check(stated, variants);
             if (spot.errors() > before) {
                 return Optional.empty();
@@ -48,18 +51,20 @@ final class CardReading {
             Map<String, Map<String, Fact>> differences = new LinkedHashMap<>();
             variants.forEach((name, variant) -> differences.put(name, variant.facts()));
             return Optional.of(new EngineCard(
-                    model.orElseThrow(), maker.orElseThrow(), years.orElse(null), stated.facts(), differences, shop));
+                    model.orElseThrow(), maker.orElseThrow(), years.orElse(null), stated.facts(), differences, shop, shopVariants));
         });
     }
 
     private static List<String> cardKeys() {
         List<String> keys = new ArrayList<>(HEADINGS);
         keys.addAll(FACT_KEYS);
-        keys.addAll(List.of("variants", "shop"));
+        keys.addAll(List.of("variants", SHOP));
         return keys;
     }
 
-    private static Map<String, Stated> variants(Fields card) {
+    private static Map<String, Stated> variants(Fields card, Map<String, Map<String, Fact>> shopVariants) {
+        List<String> keys = new ArrayList<>(FACT_KEYS);
+        keys.add(SHOP);
         Map<String, Stated> variants = new LinkedHashMap<>();
         card.optional("variants")
                 .flatMap(spot -> spot.anyFields("the variants by name"))
@@ -73,8 +78,14 @@ final class CardReading {
                                     "name it as a sheet would, such as \"early cam\"");
                         }
                         fields.optional(name)
-                                .flatMap(spot -> spot.fields("what differs in this variant", FACT_KEYS))
-                                .ifPresent(differing -> variants.put(name, facts(differing)));
+                                .flatMap(spot -> spot.fields("what differs in this variant", keys))
+                                .ifPresent(differing -> {
+                                    variants.put(name, facts(differing));
+                                    differing
+                                            .optional(SHOP)
+                                            .map(ShopFacts::read)
+                                            .ifPresent(own -> shopVariants.put(name, own));
+                                });
                     }
                 });
         return variants;

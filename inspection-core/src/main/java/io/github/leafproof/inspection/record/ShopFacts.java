@@ -2,16 +2,13 @@ package io.github.leafproof.inspection.record;
 
 import io.github.leafproof.inspection.engine.CardFact;
 import io.github.leafproof.inspection.engine.Fact;
-import io.github.leafproof.inspection.quantity.Quantity;
-import io.github.leafproof.inspection.quantity.QuantityException;
-import io.github.leafproof.inspection.quantity.Unit;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * From JSON to the facts a shop added to its card. No table says what they are, so each is taken as it looks: a number with
- * a unit is an amount, any other text a word.
+ * From JSON to the facts a shop added to its card. No table says what they are, so each is taken as it is written: whether
+ * {@code "8 mm"} is a length or the name of a shelf is known to the procedure that declares it.
  */
 final class ShopFacts {
     private ShopFacts() {}
@@ -35,7 +32,7 @@ final class ShopFacts {
 
     private static Optional<Fact> fact(Spot spot) {
         if (spot.json() instanceof Json.Text) {
-            return spot.text("a text").map(text -> amount(text).orElseGet(() -> new Fact.Word(text)));
+            return spot.text("a text").map(Fact.Word::new);
         }
         if (spot.json() instanceof Json.Digits) {
             return spot.number("a number").map(number -> new Fact.Amount(FactReading.plain(number)));
@@ -48,15 +45,5 @@ final class ShopFacts {
         }
         return spot.wrongKind(
                 "a text, a number, true or false, or a list of texts", "a shop's own facts have no parts of their own");
-    }
-
-    /** A year or a serial number is text that begins with digits too; only a unit makes an amount. */
-    private static Optional<Fact> amount(String text) {
-        try {
-            Quantity quantity = Quantity.parse(text);
-            return quantity.unit().equals(Unit.ONE) ? Optional.empty() : Optional.of(new Fact.Amount(quantity));
-        } catch (QuantityException e) {
-            return Optional.empty();
-        }
     }
 }

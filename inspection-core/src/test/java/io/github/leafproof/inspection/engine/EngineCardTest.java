@@ -87,6 +87,33 @@ class EngineCardTest {
     }
 
     @Test
+    void what_a_variant_differs_in_may_be_a_fact_of_the_shop() {
+        EngineCard card = new EngineCard(
+                "Q",
+                "Quillan",
+                null,
+                Map.of(),
+                Map.of("early cam", Map.of()),
+                Map.of("tank_offset", amount("8 mm")),
+                Map.of("early cam", Map.of("tank_offset", amount("5 mm"))));
+
+        assertThat(card.fact("tank_offset", "early cam")).contains(amount("5 mm"));
+        assertThat(card.fact("tank_offset", "unknown")).contains(amount("8 mm"));
+        assertThatThrownBy(() -> new EngineCard(
+                        "Q", "Quillan", null, Map.of(), Map.of(), Map.of(), Map.of("early cam", Map.of())))
+                .hasMessage("the card of Q has no variant early cam");
+        assertThatThrownBy(() -> new EngineCard(
+                        "Q",
+                        "Quillan",
+                        null,
+                        Map.of(),
+                        Map.of("early cam", Map.of()),
+                        Map.of(),
+                        Map.of("early cam", Map.of("bore", amount("27 mm")))))
+                .hasMessage("bore is a fact every card knows; the shop's own facts need other names");
+    }
+
+    @Test
     void a_fact_of_the_wrong_kind_is_refused_in_words() {
         assertThatThrownBy(() -> withFact("bore", amount("27.7 kPa")))
                 .isInstanceOf(IllegalArgumentException.class)

@@ -43,14 +43,31 @@ class CardFileTest {
     }
 
     @Test
-    void in_the_shops_own_facts_a_number_with_a_unit_is_an_amount_and_a_year_is_a_word() {
+    void the_shops_own_facts_are_taken_as_they_are_written() {
         assertThat(card.shop())
-                .containsEntry("tank_offset", amount("8 mm"))
+                .containsEntry("tank_offset", new Fact.Word("8 mm"))
                 .containsEntry("batch", new Fact.Word("1994"))
                 .containsEntry("shelf", new Fact.Word("B 3"))
                 .containsEntry("plug_share", amount("0.25"))
                 .containsEntry("checked", new Fact.Flag(true))
                 .containsEntry("tools", new Fact.Words(List.of("key", "bar")));
+    }
+
+    @Test
+    void a_variant_may_differ_in_the_shops_own_facts() {
+        String text = """
+                { "model": "Q", "maker": "Quillan", "shop": { "tank_offset": "8 mm", "shelf": "B 3" },
+                  "variants": { "early cam": { "shop": { "tank_offset": "5 mm" } }, "late cam": {} } }
+                """;
+
+        EngineCard read = CardFile.parse("q.json", text.getBytes(StandardCharsets.UTF_8))
+                .orElseThrow()
+                .content();
+
+        assertThat(read.fact("tank_offset", "early cam")).contains(new Fact.Word("5 mm"));
+        assertThat(read.fact("shelf", "early cam")).contains(new Fact.Word("B 3"));
+        assertThat(read.fact("tank_offset", "late cam")).contains(new Fact.Word("8 mm"));
+        assertThat(read.fact("tank_offset", null)).contains(new Fact.Word("8 mm"));
     }
 
     @Test

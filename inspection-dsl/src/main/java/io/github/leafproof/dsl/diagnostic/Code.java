@@ -113,6 +113,8 @@ public enum Code {
     LP317("An index is wrong or missing"),
     LP318("A declaration in a loop lacks the loop's index"),
     LP319("An index belongs to no loop"),
+    LP320("A fact of the engine is declared that every card knows"),
+    LP321("A fact is declared that no card can state"),
 
     // 4xx: how a procedure is put together
     LP401("The procedure has no name"),
@@ -134,7 +136,6 @@ public enum Code {
     LP417("No change leads to the state that is needed"),
     LP418("A gap is observed without leaves or pins"),
     LP419("A text depends on values where it must not"),
-    LP421("A part of the language is not understood"),
     LP422("Whether the procedure applies depends on more than the engine"),
     LP423("A tolerated limit lies inside the limit"),
     LP424("The engine runs, and its dangers are not named"),

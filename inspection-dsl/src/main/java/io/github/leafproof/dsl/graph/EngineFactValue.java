@@ -12,8 +12,13 @@ final class EngineFactValue {
 
     private EngineFactValue() {}
 
+    /** What a card calls it. */
+    static String nameOnCard(Node.Fact fact) {
+        return fact.name().substring("engine.".length());
+    }
+
     static Value of(Node.Fact fact, EngineCard card, SheetEngine engine) {
-        String name = fact.name().substring("engine.".length());
+        String name = nameOnCard(fact);
         return switch (name) {
             case "serial" -> ofSheet(fact, engine.serial());
             case "condition" -> ofSheet(fact, engine.condition());

@@ -129,10 +129,21 @@ final class EvidenceReader {
             engine = new SheetEngine(engine.serial(), engine.condition(), engine.owner(), null);
         }
         for (Node.Fact fact : graph.facts()) {
-            Value value = EngineFactValue.of(fact, card, engine);
+            Value value = ShopFact.of(fact, card, engine.variant())
+                    .map(this::own)
+                    .orElse(EngineFactValue.of(fact, card, engine));
             asFound[fact.slot()] = value;
             asLeft[fact.slot()] = value;
         }
+    }
+
+    /** What the card says of a fact that the shop added; nothing where that is not what the procedure declares. */
+    private Value own(ShopFact fact) {
+        Value value = fact.value((wrong, message, remedy) ->
+                problems.otherFact(files.card().name(), wrong.place(), message, remedy));
+        return value != null
+                ? value
+                : Value.Missing.of(Lack.Kind.NOT_ON_CARD, fact.declared().name(), "is not what the procedure declares");
     }
 
     /** A procedure for other engines is refused at the start, not half-way. */

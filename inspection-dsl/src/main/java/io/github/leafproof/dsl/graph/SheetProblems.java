@@ -63,6 +63,10 @@ final class SheetProblems {
                         + wanted);
     }
 
+    void otherFact(String card, String place, String message, String remedy) {
+        add("LP668", card, place, message, remedy);
+    }
+
     void doesNotApply(String card, String procedure, String condition) {
         add(
                 "LP669",

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** The facts of an engine that every procedure knows: the standard ones of its card, and what the job sheet says of it. */
+/** The facts of an engine: the standard ones of its card, those that the shop adds, and what the job sheet says of it. */
 final class EngineFacts {
 
     private final Problems problems;
@@ -26,8 +26,12 @@ final class EngineFacts {
     Typed fact(Expression.EngineFact fact) {
         String path = fact.path().stream().map(Object::toString).collect(Collectors.joining("."));
         Optional<CardFact> known = CardFact.named(path);
+        if (known.isEmpty() && names.cardFacts().isDeclared(path)) {
+            Type own = names.cardFacts().use(path);
+            return own == null ? null : new Typed(names.fact(path, own), own);
+        }
         if (known.isEmpty()) {
-            List<String> all = new ArrayList<>();
+            List<String> all = new ArrayList<>(problems.near(names.cardFacts().names()));
             CardFact.all().forEach(each -> all.add(each.name()));
             problems.add(NameDiagnostics.unknownFact(fact.span(), path, all));
             return null;

@@ -34,6 +34,7 @@ final class Names {
     private final Problems problems;
     private final Outline outline;
     private final TypeReader types;
+    private final CardFacts cardFacts;
     private final Expressions expressions;
 
     private final Map<String, Typed> observations = new HashMap<>();
@@ -53,7 +54,12 @@ final class Names {
         this.problems = problems;
         this.outline = outline;
         this.types = types;
+        this.cardFacts = new CardFacts(problems, outline, types);
         this.expressions = new Expressions(problems, this);
+    }
+
+    CardFacts cardFacts() {
+        return cardFacts;
     }
 
     Expressions expressions() {

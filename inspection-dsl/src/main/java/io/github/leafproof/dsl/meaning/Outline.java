@@ -35,6 +35,7 @@ final class Outline {
     final Map<String, Declaration.Gauge> gauges = new LinkedHashMap<>();
     final Map<String, Declaration.Setup> setups = new LinkedHashMap<>();
     final Map<String, Declaration.HazardText> hazards = new LinkedHashMap<>();
+    final Map<String, Declaration.CardFact> cardFacts = new LinkedHashMap<>();
     final List<Declaration.Rehearse> rehearsals = new ArrayList<>();
     Declaration.@Nullable Header header;
     Declaration.@Nullable Applies applies;
@@ -122,6 +123,11 @@ final class Outline {
             addName(setups, setup.name(), setup);
         } else if (declaration instanceof Declaration.HazardText hazard) {
             addName(hazards, hazard.name(), hazard);
+        } else if (declaration instanceof Declaration.CardFact fact) {
+            // The engine's facts have names of their own, which begin with engine.
+            if (isNew("engine." + fact.name(), fact.name())) {
+                cardFacts.put(fact.name().text(), fact);
+            }
         } else if (declaration instanceof Declaration.Rehearse rehearse) {
             rehearsals.add(rehearse);
         } else if (declaration instanceof Declaration.Header given) {
@@ -132,8 +138,6 @@ final class Outline {
             decide = only(decide, given);
         } else if (declaration instanceof Declaration.Release given) {
             release = only(release, given);
-        } else if (!(declaration instanceof Declaration.Language || declaration instanceof Declaration.Use)) {
-            problems.add(StructureDiagnostics.notYet(declaration.span()));
         }
     }
 

@@ -43,6 +43,11 @@ final class Unused {
                 warnOfOwn(used, define.name().span(), key, "defined, but never applied");
             }
         });
+        outline.cardFacts.forEach((key, fact) -> {
+            if (!names.cardFacts().isUsed(key)) {
+                warnOfOwn(used, fact.name().span(), "engine." + key, "declared, but nothing reads it");
+            }
+        });
         gates();
     }
 

@@ -34,7 +34,13 @@ public final class NameDiagnostics {
         return Diagnostic.error(Code.LP303, span, "an engine has no fact called " + name)
                 .help(nearestFact(name, known)
                         .map(near -> "did you mean engine." + near + "?")
-                        .orElse("docs/formats.md lists the facts of an engine"));
+                        .orElse("docs/formats.md lists the facts of an engine; one that the shop adds to its cards is declared"
+                                + " first: card " + name + " : length"));
+    }
+
+    public static Diagnostic standardFact(Name name) {
+        return Diagnostic.error(Code.LP320, name.span(), "engine." + name + " is known without a declaration")
+                .help("take the line out, or give the shop's own fact another name");
     }
 
     /** Of facts of one kind (materials.cylinder) only the last word is compared: the rest is alike anyway. */

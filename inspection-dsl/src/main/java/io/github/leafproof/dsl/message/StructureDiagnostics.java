@@ -132,11 +132,6 @@ public final class StructureDiagnostics {
                         + " an advised text");
     }
 
-    public static Diagnostic notYet(Span span) {
-        return Diagnostic.error(Code.LP421, span, "this is kept for later, and means nothing yet")
-                .help("take it out; docs/language.md says what a procedure can say");
-    }
-
     public static Diagnostic appliesAsksMore(Span span) {
         return Diagnostic.error(Code.LP422, span, "whether the procedure applies must follow from the engine alone")
                 .help("ask for facts of the engine only, such as engine.displacement; leave the rest to a check");

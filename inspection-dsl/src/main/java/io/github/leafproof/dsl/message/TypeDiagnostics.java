@@ -198,6 +198,12 @@ public final class TypeDiagnostics {
                                 + " one of …, grade …, text, date, gap, items, series of …"));
     }
 
+    public static Diagnostic notOnACard(Span span, String words) {
+        return Diagnostic.error(Code.LP321, span, "a card cannot state " + a(words))
+                .help("a card states a quantity, a number, a count, yes or no, an option, a text or a list of items; what"
+                        + " is found on one engine is observed");
+    }
+
     public static Diagnostic noReading(Span span, String words) {
         return Diagnostic.error(Code.LP225, span, "an instrument reads a quantity, and this is " + a(words))
                 .help("as in: gauge infrared : reading of temperature");

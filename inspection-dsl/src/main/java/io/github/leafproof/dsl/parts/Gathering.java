@@ -141,7 +141,10 @@ public final class Gathering {
         if (found instanceof Shelf.Found.There there) {
             take(there.part(), use);
         } else if (found instanceof Shelf.Found.Missing missing) {
-            lose(use, PartDiagnostics.missing(place, name, missing.others()));
+            List<String> others = missing.others().stream()
+                    .filter(other -> !taken.contains(other))
+                    .toList();
+            lose(use, PartDiagnostics.missing(place, name, others));
         } else if (found instanceof Shelf.Found.Outside) {
             lose(use, PartDiagnostics.linkLeadsOut(place, name));
         } else if (found instanceof Shelf.Found.Unreadable unreadable && taken.add(name)) {

@@ -47,6 +47,7 @@ public final class ExplanationJson {
         text("title", procedure.title());
         json.writeNumberProperty("revision", procedure.revision());
         text("sha256", procedure.sha256());
+        list("parts", procedure.parts(), this::file);
         json.writeEndObject();
         text("check", explanation.name());
         text("title", explanation.title());
@@ -107,9 +108,13 @@ public final class ExplanationJson {
 
     private void input(String key, Report.Input input) {
         json.writeObjectPropertyStart(key);
+        file(input);
+        json.writeEndObject();
+    }
+
+    private void file(Report.Input input) {
         text("name", input.name());
         text("sha256", input.sha256());
-        json.writeEndObject();
     }
 
     private void related(Explanation.Related other) {

@@ -225,6 +225,7 @@ public final class ExplanationText {
                 "procedure",
                 explanation.procedure().name(),
                 explanation.procedure().sha256());
+        explanation.procedure().parts().forEach(part -> TextReport.file(text, "part", part.name(), part.sha256()));
         TextReport.file(text, "card", judged.card().name(), judged.card().sha256());
         TextReport.file(text, "tray", judged.tray().name(), judged.tray().sha256());
         TextReport.file(text, "sheet", judged.sheet().name(), judged.sheet().sha256());

@@ -76,8 +76,11 @@ record BrokenExamples(Path here) {
     }
 
     private String inspect(String... more) {
-        List<String> arguments = new ArrayList<>(
-                List.of("inspect", path("first_look.inspection"), "--sheet", path("sheets/0411-clean.json")));
+        return judge("first_look.inspection", "sheets/0411-clean.json", more);
+    }
+
+    private String judge(String procedure, String sheet, String... more) {
+        List<String> arguments = new ArrayList<>(List.of("inspect", path(procedure), "--sheet", path(sheet)));
         arguments.addAll(List.of(more));
         return Terminal.run(arguments.toArray(String[]::new)).err();
     }
@@ -109,7 +112,7 @@ record BrokenExamples(Path here) {
             case "LP104" -> vet("latin.inspection", "// gr\u00FCn\n".getBytes(ISO_8859_1));
             case "LP105" -> vet("empty.inspection", new byte[0]);
             case "LP162" -> {
-                Path elsewhere = Files.createTempDirectory(here.toAbsolutePath().getParent(), "elsewhere");
+                Path elsewhere = Files.createDirectories(here.toAbsolutePath().resolveSibling("elsewhere"));
                 Files.createSymbolicLink(
                         here.resolve("leaves.inspection"), Files.createFile(elsewhere.resolve("leaves.inspection")));
                 yield vet(
@@ -133,6 +136,12 @@ record BrokenExamples(Path here) {
             case "LP610" -> only(lesson.code(), inspect("--json", path("cards")));
             case "LP645" -> tray(lesson);
             case "LP661" -> report();
+            case "LP668" -> {
+                Path card = here.resolve("cards/quillan-15.json");
+                Files.writeString(
+                        card, Files.readString(card).replace("\"tank_offset\": \"8 mm\"", "\"tank_offset\": \"low\""));
+                yield only(lesson.code(), judge("tank.inspection", "sheets/0419-tank.json"));
+            }
             default -> throw new IllegalArgumentException("nobody has made this situation: " + lesson.code());
         };
     }

@@ -85,8 +85,11 @@ class GatheringTest {
                 "use \"leaves.inspection\"\nlet widest = twice(engine.lash_max)\nobserve gap : gap with leaves ask \"Gap\"\n",
                 Map.of(
                         "leaves.inspection",
-                        "gauge leaves : leaf set\ndefine twice(a : length) = 2 * a\n"
-                                + "check thin \"Thin\" { require gap at most widest }\n"));
+                        """
+                        gauge leaves : leaf set
+                        define twice(a : length) = 2 * a
+                        check thin "Thin" { require gap at most widest }
+                        """));
 
         assertThat(compiled.diagnostics()).isEmpty();
     }
@@ -94,8 +97,12 @@ class GatheringTest {
     @Test
     void of_the_gauges_of_a_part_the_tray_must_hold_those_that_the_procedure_uses() {
         Procedure procedure = compile(
-                        "use \"bench.inspection\"\ngauge clock : counter\nobserve gap : gap with leaves ask \"Gap\"\n"
-                                + "check thin \"Thin\" { require gap at most 0.1 mm }\n",
+                        """
+                        use "bench.inspection"
+                        gauge clock : counter
+                        observe gap : gap with leaves ask "Gap"
+                        check thin "Thin" { require gap at most 0.1 mm }
+                        """,
                         Map.of("bench.inspection", "gauge leaves : leaf set\ngauge pins : pin set\n"))
                 .orElseThrow();
 

@@ -79,8 +79,10 @@ class ProcedureFolderTest {
         Path procedure = procedure("leaves.inspection");
 
         assertThat(said(Procedure.read(procedure, here.resolve("attic"))))
-                .isEqualTo("HERE/attic: error LP101: there is no such folder\n"
-                        + "   help: name the folder that the procedures and their parts are in\n");
+                .isEqualTo("""
+                        HERE/attic: error LP101: there is no such folder
+                           help: name the folder that the procedures and their parts are in
+                        """);
         assertThat(codes(Procedure.read(procedure, procedure))).containsExactly(Code.LP101);
     }
 
