@@ -67,7 +67,7 @@ class SecondOpinionOnMechanicsTest {
                         "0.1 mm",
                         "0.6",
                         "20 °C"))
-                .isCloseTo(summed, within(1e-5 * summed));
+                .isCloseTo(summed, within(1e-6 * summed));
     }
 
     @Property(tries = 100, seed = "3")
