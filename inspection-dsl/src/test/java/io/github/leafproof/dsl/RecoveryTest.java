@@ -94,7 +94,7 @@ class RecoveryTest {
                         "let datum = engine.throttle_arm { metal: 0 mm   plastic: 1 mm }",
                         "observe needle : length ask \"Needle\"",
                         "check set \"Set\" { require needle within 0.2 mm of datum }"))
-                .containsExactly("1 LP121");
+                .containsExactly("1 LP142");
     }
 
     @Test

@@ -16,6 +16,8 @@ tokens {
     STATED,
     // Put there by TextLexer: a text whose closing quote is missing on its line.
     UNCLOSED_STRING,
+    // Put there by BareTexts: words that should be a text, without quotes.
+    UNQUOTED,
     // Put there by Brackets: a comma between the arguments of a function, never one between options or limits.
     ARGUMENT_COMMA
 }
@@ -144,9 +146,9 @@ COMMENT: '//' ~[\r\n]* -> channel(COMMENTS);
 BLANK: [ \t\r\n\f\u00A0\u2009\u202F]+ -> channel(HIDDEN);
 // ---- signs of other languages, and anything else -------------------------------------------------------------------
 // Each is reported; WordReading says what is meant.
-FOREIGN: '==' | '!=' | '<>' | '=<' | '=>' | '&&' | '||' | '**' | ':=' | '+-' | '+/-';
-FOREIGN_COMMENT: '#' ~[\r\n]* | '/*' .*? '*/';
-CURLY_STRING: [\u201C\u201D\u201E\u00AB\u00BB] { readCurlyText(); };
+FOREIGN: '==' | '!=' | '\u2260' | '!' | '<>' | '=<' | '=>' | '&&' | '||' | '**' | ':=' | '+-' | '+/-';
+FOREIGN_COMMENT: ('#' | '-- ') ~[\r\n]* | '/*' .*? '*/';
+CURLY_STRING: [\u201C\u201D\u201E\u00AB\u00BB\u2018\u2019\u201A'] { readCurlyText(); };
 SEMICOLON: ';';
 UNKNOWN: .;
 

@@ -13,7 +13,7 @@ file: item* EOF;
 
 item
     : LANGUAGE NUMBER                                           # language
-    | PROCEDURE name text? (REVISION NUMBER)?                   # procedure
+    | PROCEDURE name NAME* text? (REVISION? NUMBER)?            # procedure
     | APPLIES WHEN expression                                   # applies
     | DECIDE AT amount                                          # decideAt
     | DECIDE BY SIMPLE ACCEPTANCE                               # decideSimply
@@ -26,7 +26,7 @@ item
     | OBSERVE target COLON type observeClauses                  # observe
     | LET target EQUALS expression                              # let
     | DEFINE name LPAREN (parameter (COMMA parameter)*)? RPAREN EQUALS expression # define
-    | CHECK target text? name* checkBody                        # check
+    | CHECK target name* text? name* checkBody                  # check
     | FOR name IN name (COMMA name)* block                      # for
     | RELEASE releaseBody                                       # release
     | REHEARSE text rehearseBody                                # rehearse
@@ -222,7 +222,7 @@ amount: NUMBER UNIT?;
 
 signed: MINUS? amount;
 
-text: STRING | UNCLOSED_STRING | CURLY_STRING;
+text: STRING | UNCLOSED_STRING | UNQUOTED | CURLY_STRING;
 
 name
     : NAME | ACCEPTANCE | ALL | BEFORE | BY | CANNOT | COUNTER | DIGITS | DRAGS | ENTER | EXPECT | GAUGES | GRADE | ITEMS

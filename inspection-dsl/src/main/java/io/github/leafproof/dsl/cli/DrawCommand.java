@@ -22,6 +22,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -75,6 +76,9 @@ final class DrawCommand implements Callable<Integer> {
             converter = UnitsWord.class)
     private UnitSystem units = UnitSystem.METRIC;
 
+    @Mixin
+    private RootOption root = new RootOption();
+
     private final Console console;
 
     DrawCommand(Console console) {
@@ -96,7 +100,7 @@ final class DrawCommand implements Callable<Integer> {
         if (drawing.isEmpty() || sheetLacks || overwrites) {
             return Exit.BAD_INPUT.code();
         }
-        Compiled compiled = Procedure.read(procedure);
+        Compiled compiled = root.read(procedure);
         console.complain(compiled.diagnostics());
         Optional<Evidence.Files> files =
                 sheet == null ? Optional.empty() : new EngineFiles(sheet, card, tray, target, console).read();

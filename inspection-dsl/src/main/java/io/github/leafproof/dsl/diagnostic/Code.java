@@ -53,6 +53,11 @@ public enum Code {
     LP167("A used file is not one of a procedure"),
     LP168("A file is used within a stage or a loop"),
     LP169("A file is used twice"),
+    LP142("A brace that opens nothing"),
+    LP143("A text without quotes"),
+    LP144("Words in the wrong order"),
+    LP145("A name of several words"),
+    LP146("A declaration without its first word"),
 
     // 2xx: dimensions, units and types
     LP201("Unlike quantities are compared"),

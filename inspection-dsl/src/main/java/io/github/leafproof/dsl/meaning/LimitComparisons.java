@@ -17,6 +17,7 @@ import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Expression.Relation;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.UnitSystem;
+import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.verdict.DecisionRule;
 import java.util.ArrayList;
 import java.util.List;
@@ -233,7 +234,8 @@ final class LimitComparisons {
                     subjectWritten.span(),
                     subjectWords,
                     written.span(),
-                    limit.type().words()));
+                    limit.type().words(),
+                    UnitSystem.METRIC.unitFor(wanted, 0).symbol()));
             return null;
         }
         return limit.formula();

@@ -8,6 +8,7 @@ import io.github.leafproof.dsl.syntax.Target;
 import io.github.leafproof.inspection.quantity.Spelling;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Mistakes with names: unknown ones, doubled ones, ones used for what they are not. */
@@ -19,8 +20,12 @@ public final class NameDiagnostics {
     private NameDiagnostics() {}
 
     public static Diagnostic unknown(Span span, String name, Collection<String> known) {
+        String lower = name.toLowerCase(Locale.ROOT);
         return Diagnostic.error(Code.LP301, span, "nothing is called " + name)
-                .help(nearest(name, known, "declare it with observe or let"));
+                .help(
+                        lower.equals("true") || lower.equals("false")
+                                ? "write " + (lower.equals("true") ? "yes" : "no")
+                                : nearest(name, known, "declare it with observe or let"));
     }
 
     public static Diagnostic declaredTwice(Name name, String key, Span first) {

@@ -5,6 +5,7 @@ import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.inspection.quantity.Spelling;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -14,13 +15,25 @@ public final class TypeDiagnostics {
     /** More words than these are not read. */
     private static final int MOST_WORDS = 12;
 
+    private static final Pattern DIGITS = Pattern.compile("[0-9.]+");
+
     private TypeDiagnostics() {}
 
-    public static Diagnostic unlikeComparison(Span left, String leftWords, Span right, String rightWords) {
-        return Diagnostic.error(Code.LP201, right, "this compares " + a(leftWords) + " with " + a(rightWords))
+    /**
+     * Two quantities that cannot be compared.
+     *
+     * @param unit the usual unit of the left one
+     */
+    public static Diagnostic unlikeComparison(
+            Span left, String leftWords, Span right, String rightWords, String unit) {
+        Diagnostic unlike = Diagnostic.error(
+                        Code.LP201, right, "this compares " + a(leftWords) + " with " + a(rightWords))
                 .labelled(rightWords)
-                .alsoAt(left, leftWords)
-                .help(likeWithLike(leftWords, rightWords));
+                .alsoAt(left, leftWords);
+        String given = right.source().of(right);
+        return rightWords.equals("number") && !unit.isEmpty() && DIGITS.matcher(given).matches()
+                ? unlike.help("write the unit with the number, such as " + given + " " + unit)
+                : unlike.help(likeWithLike(leftWords, rightWords));
     }
 
     private static String likeWithLike(String leftWords, String rightWords) {

@@ -9,11 +9,35 @@ final class BracketDiagnostics {
 
     private BracketDiagnostics() {}
 
-    static Diagnostic neverClosed(Span open, String sign, Span noticed, String partner) {
-        return Diagnostic.error(Code.LP114, open, "this `" + sign + "` is never closed")
-                .labelled("opened here")
-                .alsoAt(noticed, "`" + partner + "` is missed here")
-                .help("write `" + partner + "` where what it opened ends");
+    static Diagnostic neverClosed(Span open, Span place, String partner) {
+        return Diagnostic.error(Code.LP114, place, "`" + partner + "` is missing")
+                .labelled("here at the latest")
+                .alsoAt(open, "opened here")
+                .help("write `" + partner + "` where what is opened ends");
+    }
+
+    static Diagnostic blockNeverClosed(Span open, Span place, boolean atEnd) {
+        int line = open.source().at(open.start()).line();
+        return Diagnostic.error(Code.LP114, place, atEnd ? "a `}` is missing at the end" : "a `}` is missing before this")
+                .alsoAt(open, "opened here")
+                .help("write `}` on a line of its own; it ends the block that line " + line + " opens");
+    }
+
+    static Diagnostic neverOpened(Span place, String before) {
+        return Diagnostic.error(Code.LP120, place, "`{` is missing after `" + GrammarDiagnostics.shortened(before) + "`")
+                .help("write `{` here, and `}` where what it opens ends");
+    }
+
+    static Diagnostic opensNothing(Span open, String sign, int part) {
+        boolean observation = part == InspectionLexer.OBSERVE
+                || part == InspectionLexer.WITH
+                || part == InspectionLexer.ASK;
+        return Diagnostic.error(
+                        Code.LP142, open, observation ? "an observation has no braces" : "this `" + sign + "` opens nothing")
+                .help(
+                        observation
+                                ? "take them out: what belongs to it follows it, up to the next declaration"
+                                : "take it out, and the bracket that closes it");
     }
 
     static Diagnostic closesNothing(Span close, String sign) {

@@ -32,7 +32,7 @@ final class Brackets {
     }
 
     /** A bracket that waits for its partner, and how far its line is indented. */
-    private record Open(CommonToken token, int indent, boolean isCall) {
+    private record Open(CommonToken token, int indent, boolean isCall, boolean isDefine) {
         boolean isBrace() {
             return token.getType() == InspectionLexer.LBRACE;
         }
@@ -72,6 +72,9 @@ final class Brackets {
             case InspectionLexer.RPAREN, InspectionLexer.RBRACKET -> closeInLine(word);
             case InspectionLexer.RBRACE -> closeBlock(at, word);
             case InspectionLexer.COMMA -> {
+                if (isBehindIndex()) {
+                    closeMissing(word);
+                }
                 if (!open.isEmpty() && open.element().isCall()) {
                     word.setType(InspectionLexer.ARGUMENT_COMMA);
                 }
@@ -84,38 +87,54 @@ final class Brackets {
                 result.add(word);
             }
             default -> {
-                if (Keywords.NEVER_INSIDE.contains(word.getType()) && !standsForAName(at)) {
-                    closeParentheses(word);
-                }
+                closeBefore(at, word);
                 result.add(word);
             }
         }
     }
 
-    /** {@code f(check)}: somebody has called a thing by a word of the language, and the parser will say so. */
-    private boolean standsForAName(int at) {
-        int before = words.type(at - 1);
-        return before == InspectionLexer.LPAREN
-                || before == InspectionLexer.LBRACKET
-                || before == InspectionLexer.COMMA
-                || before == InspectionLexer.ARGUMENT_COMMA;
+    /** Closes what this word cannot stand in. */
+    private void closeBefore(int at, CommonToken word) {
+        boolean clause = !words.isOnSameLine(at)
+                && (word.getType() == InspectionLexer.AT || words.type(at + 2) == InspectionLexer.ADVISE);
+        if (clause || (Keywords.NEVER_INSIDE.contains(word.getType()) && !words.standsForAName(at))) {
+            closeParentheses(word);
+        } else if (isBehindIndex() || (word.getType() == InspectionLexer.EQUALS && isOfADefine())) {
+            closeMissing(word);
+        }
+    }
+
+    /** Between the brackets of an index stands one name. */
+    private boolean isBehindIndex() {
+        return !open.isEmpty()
+                && open.element().token().getType() == InspectionLexer.LBRACKET
+                && result.get(result.size() - 1) != open.element().token();
+    }
+
+    private boolean isOfADefine() {
+        return !open.isEmpty() && open.element().isDefine();
     }
 
     private void open(int at, CommonToken word) {
         if (open.size() == deepest) {
             throw new BoundedParser.TooDeep(Words.span(word));
         }
-        boolean isCall = word.getType() == InspectionLexer.LPAREN
-                && (Keywords.isName(words.type(at - 1)) || words.type(at + 1) == InspectionLexer.STATED)
-                && words.type(at - 2) != InspectionLexer.DEFINE;
-        open.push(new Open(word, indent, isCall));
+        if (isBehindIndex()) {
+            closeMissing(word);
+        }
+        boolean isRound = word.getType() == InspectionLexer.LPAREN;
+        boolean isDefine = isRound && words.type(at - 2) == InspectionLexer.DEFINE;
+        boolean isCall = isRound
+                && !isDefine
+                && (Keywords.isName(words.type(at - 1)) || words.type(at + 1) == InspectionLexer.STATED);
+        open.push(new Open(word, indent, isCall, isDefine));
         result.add(word);
     }
 
     private void closeInLine(CommonToken word) {
         Open last = open.peek();
         if (last == null || last.isBrace()) {
-            problems.add(BracketDiagnostics.closesNothing(Words.span(word), word.getText()));
+            closesNothing(word);
             return;
         }
         if (last.partner() != word.getType()) {
@@ -135,7 +154,7 @@ final class Brackets {
                 && indent > open.element().indent();
         if (open.isEmpty() || deeperThanItsBlock) {
             missing++;
-            problems.add(BracketDiagnostics.closesNothing(Words.span(word), word.getText()));
+            closesNothing(word);
             return;
         }
         open.pop();
@@ -151,7 +170,7 @@ final class Brackets {
     /** Closes blocks whose brace is missing, going by how far this line, whose first word this is, is indented. */
     private void closeByShape(int at) {
         CommonToken word = words.get(at);
-        boolean begins = beginsDeclaration(at);
+        boolean begins = words.beginsDeclaration(at);
         boolean ends = word.getType() == InspectionLexer.RBRACE;
         if (missing <= 0 || !(begins || ends)) {
             return;
@@ -169,26 +188,31 @@ final class Brackets {
         return open.element().indent() > indent && open.stream().anyMatch(block -> block.indent() == indent);
     }
 
-    private boolean beginsDeclaration(int at) {
-        return switch (words.type(at)) {
-            case InspectionLexer.SETUP -> words.type(at + 2) == InspectionLexer.STARTS;
-            case InspectionLexer.HAZARD -> words.type(at + 2) == InspectionLexer.STRING;
-            default -> Keywords.ITEMS.contains(words.type(at));
-        };
+    /** It may have belonged to what is left of the word before it, whatever that was to be. */
+    private void closesNothing(CommonToken word) {
+        problems.add(BracketDiagnostics.closesNothing(Words.span(word), word.getText()));
+        if (word.getType() != InspectionLexer.RBRACE && !result.isEmpty()) {
+            problems.lose(Words.span(result.get(result.size() - 1)).to(Words.span(word)));
+            problems.loseName();
+        }
     }
 
     /** Puts the partner where it is missed, before {@code noticed}. */
     private void closeMissing(CommonToken noticed) {
         Open last = open.pop();
         CommonToken before = result.get(result.size() - 1);
-        boolean atEnd = noticed.getType() == Token.EOF;
-        Span place = atEnd ? Words.span(before).behind() : Words.span(noticed).before();
-        problems.add(BracketDiagnostics.neverClosed(
-                Words.span(last.token()), last.token().getText(), place, Keywords.written(last.partner())));
-        CommonToken partner = new CommonToken(before);
-        partner.setType(last.partner());
-        partner.setStartIndex(before.getStopIndex() + 1);
-        partner.setText(Keywords.written(last.partner()));
-        result.add(partner);
+        Span opened = Words.span(last.token());
+        Span behind = Words.span(before).behind();
+        if (Words.isConjured(last.token())) {
+            // That it lacks its braces has been said, and what stands in it is not known.
+            problems.lose(opened.to(behind));
+        } else if (last.isBrace()) {
+            boolean atEnd = noticed.getType() == Token.EOF;
+            problems.add(BracketDiagnostics.blockNeverClosed(opened, atEnd ? behind : Words.span(noticed), atEnd));
+        } else {
+            problems.add(BracketDiagnostics.neverClosed(opened, behind, Keywords.written(last.partner())));
+            problems.lose(opened.to(behind));
+        }
+        result.add(Words.conjured(before, last.partner(), Keywords.written(last.partner())));
     }
 }

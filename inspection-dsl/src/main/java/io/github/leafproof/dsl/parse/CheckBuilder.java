@@ -11,10 +11,14 @@ import io.github.leafproof.dsl.syntax.Target;
 import io.github.leafproof.dsl.syntax.Text;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** One check: its title, how grave it is, and its clauses in any order. */
 final class CheckBuilder extends InspectionParserBaseVisitor<@Nullable Span> {
+
+    /** What may stand behind the title of a check. */
+    static final Set<String> HEADING = Set.of("critical", "major", "minor", "gate");
 
     private final SmallThings things;
     private final ExpressionBuilder expressions;
@@ -41,7 +45,16 @@ final class CheckBuilder extends InspectionParserBaseVisitor<@Nullable Span> {
             things.report(ClauseDiagnostics.checkWithoutTitle(target));
         }
         Text title = context.text() == null ? new Text(List.of(), target.span()) : things.text(context.text());
-        context.name().forEach(this::readHeaderWord);
+        List<InspectionParser.NameContext> early = context.text() == null
+                ? List.of()
+                : context.name().stream()
+                        .filter(word -> span(word).start() < title.span().start())
+                        .toList();
+        if (readBeforeTitle(target, things.names(early), title)) {
+            context.name().forEach(this::readHeaderWord);
+        } else {
+            context.name().stream().skip(early.size()).forEach(this::readHeaderWord);
+        }
         for (InspectionParser.CheckClauseContext clause :
                 need(context.checkBody()).checkClause()) {
             things.readOrSkip(clause, () -> read(clause));
@@ -55,6 +68,26 @@ final class CheckBuilder extends InspectionParserBaseVisitor<@Nullable Span> {
             // Not even which clause it is could be told.
             throw new Unfinished();
         }
+    }
+
+    /**
+     * {@code check cold critical "Cold"}: the order is wrong. {@code check engine cold "Cold"}: the name has a blank.
+     *
+     * @return whether the words say what they would say behind the title
+     */
+    private boolean readBeforeTitle(Target target, List<Name> words, Text title) {
+        List<String> rest =
+                words.stream().map(Name::text).filter(word -> !HEADING.contains(word)).toList();
+        if (rest.isEmpty()) {
+            words.forEach(word -> things.report(ClauseDiagnostics.beforeTheTitle(word, title)));
+            return true;
+        }
+        List<String> parts = new ArrayList<>(List.of(target.name().text()));
+        parts.addAll(rest);
+        Span name = target.span().to(words.get(words.size() - 1).span());
+        things.report(ClauseDiagnostics.nameOfSeveralWords(name, parts));
+        things.loseName(name);
+        return false;
     }
 
     private void readHeaderWord(InspectionParser.NameContext context) {

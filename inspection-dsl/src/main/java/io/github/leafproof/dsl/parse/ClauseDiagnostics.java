@@ -7,6 +7,7 @@ import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.LanguageVersion;
 import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.dsl.syntax.Target;
+import io.github.leafproof.dsl.syntax.Text;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -45,6 +46,22 @@ final class ClauseDiagnostics {
         return Diagnostic.error(Code.LP136, word.span(), "`" + word + "` is one word too many")
                 .alsoAt(severity.span(), "the severity")
                 .help("behind a check's title stand its severity and `gate`, each at most once");
+    }
+
+    static Diagnostic nameOfSeveralWords(Span name, List<String> parts) {
+        return Diagnostic.error(Code.LP145, name, "a name is one word")
+                .help("write " + String.join("_", parts) + "; a name has letters, digits and _, and begins with no digit");
+    }
+
+    static Diagnostic revisionWithoutWord(Span number, String digits) {
+        return Diagnostic.error(Code.LP120, number.before(), "`revision` is missing before `" + digits + "`")
+                .help("write: revision " + digits);
+    }
+
+    static Diagnostic beforeTheTitle(Name word, Text title) {
+        return Diagnostic.error(Code.LP144, word.span(), "`" + word + "` stands before the title")
+                .alsoAt(title.span(), "the title")
+                .help("behind the name of a check stands its title, and then its severity and `gate`");
     }
 
     static Diagnostic saidTwice(Span again, String word, Span before) {

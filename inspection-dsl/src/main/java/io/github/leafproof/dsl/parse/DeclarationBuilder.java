@@ -3,11 +3,13 @@ package io.github.leafproof.dsl.parse;
 import static io.github.leafproof.dsl.parse.SmallThings.need;
 import static io.github.leafproof.dsl.parse.SmallThings.span;
 
+import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Declaration.GaugeWords;
 import io.github.leafproof.dsl.syntax.Target;
 import java.util.ArrayList;
 import java.util.List;
+import org.antlr.v4.runtime.tree.TerminalNode;
 import org.jspecify.annotations.Nullable;
 
 /** Declarations: each context of the grammar's {@code item} to its record. */
@@ -48,9 +50,19 @@ final class DeclarationBuilder extends InspectionParserBaseVisitor<@Nullable Dec
 
     @Override
     public Declaration visitProcedure(InspectionParser.ProcedureContext context) {
-        if (context.exception == null && (context.text() == null || context.REVISION() == null)) {
+        List<TerminalNode> more = context.NAME();
+        if (!more.isEmpty()) {
+            List<String> words = new ArrayList<>(List.of(need(context.name()).getText()));
+            more.forEach(word -> words.add(word.getText()));
+            Span name = span(context.name()).to(Words.span(more.get(more.size() - 1).getSymbol()));
+            things.report(ClauseDiagnostics.nameOfSeveralWords(name, words));
+        } else if (context.exception == null && (context.text() == null || context.NUMBER() == null)) {
             things.report(ClauseDiagnostics.procedureIncomplete(
-                    span(context), context.text() == null, context.REVISION() == null));
+                    span(context), context.text() == null, context.NUMBER() == null));
+        } else if (context.NUMBER() != null && context.REVISION() == null) {
+            things.report(ClauseDiagnostics.revisionWithoutWord(
+                    Words.span(context.NUMBER().getSymbol()),
+                    context.NUMBER().getText()));
         }
         return new Declaration.Header(
                 things.name(context.name()),

@@ -23,7 +23,11 @@ final class Expectations {
             InspectionLexer.IF);
 
     private static final IntervalSet TEXTS =
-            new IntervalSet(InspectionLexer.STRING, InspectionLexer.UNCLOSED_STRING, InspectionLexer.CURLY_STRING);
+            new IntervalSet(
+                    InspectionLexer.STRING,
+                    InspectionLexer.UNCLOSED_STRING,
+                    InspectionLexer.UNQUOTED,
+                    InspectionLexer.CURLY_STRING);
 
     private static final IntervalSet FURTHER = Keywords.all(
             Keywords.OPERATORS,

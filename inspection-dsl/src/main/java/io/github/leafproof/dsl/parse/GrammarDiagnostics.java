@@ -20,7 +20,8 @@ final class GrammarDiagnostics {
 
     static Diagnostic missing(Span place, String before, List<String> hopes) {
         return Diagnostic.error(
-                Code.LP120, place, Expectations.either(hopes) + " is missing after `" + shortened(before) + "`");
+                        Code.LP120, place, Expectations.either(hopes) + " is missing after `" + shortened(before) + "`")
+                .help("write it here");
     }
 
     static Diagnostic unexpected(Span place, String found, List<String> hopes) {
@@ -31,7 +32,27 @@ final class GrammarDiagnostics {
                 hopes.isEmpty()
                         ? what + " does not belong here"
                         : what + " stands where " + Expectations.either(hopes) + " should");
-        return isCompareWord(found) ? unexpected.help(HOW_TO_COMPARE) : unexpected;
+        return isCompareWord(found) ? unexpected.help(HOW_TO_COMPARE) : unexpected.help(instead(found, hopes));
+    }
+
+    private static String instead(String found, List<String> hopes) {
+        boolean colon = hopes.equals(List.of("`:`"));
+        if (found.equals("(")) {
+            return colon
+                    ? "an index stands in square brackets: lash[valve]"
+                    : "take the parentheses out, if they are not part of a value";
+        }
+        if (found.equals("=") && !hopes.contains("a name")) {
+            return "take it out";
+        }
+        return hopes.isEmpty()
+                ? "take it out, or look for what is missing before it"
+                : "write " + Expectations.either(hopes) + " before it, or instead of it";
+    }
+
+    static Diagnostic otherwiseFirst(Span both, String result) {
+        return Diagnostic.error(Code.LP144, both, "`otherwise` stands before its result")
+                .help("write: " + result + " otherwise");
     }
 
     static Diagnostic isTooMuch(Span is, boolean negated, String comparison) {
@@ -45,7 +66,10 @@ final class GrammarDiagnostics {
     static Diagnostic unjoined(Span place, String found, String before) {
         Diagnostic unjoined =
                 Diagnostic.error(Code.LP121, place, "nothing joins `" + found + "` to what stands before it");
-        return isCompareWord(found) || isCompareWord(before) ? unjoined.help(HOW_TO_COMPARE) : unjoined;
+        return unjoined.help(
+                isCompareWord(found) || isCompareWord(before)
+                        ? HOW_TO_COMPARE
+                        : "take it out, or write between the two what joins them, such as `and` or `+`");
     }
 
     private static boolean isCompareWord(String word) {
@@ -55,10 +79,39 @@ final class GrammarDiagnostics {
     static Diagnostic stray(Span place, String found, String block, List<String> keywords) {
         Diagnostic stray = Diagnostic.error(Code.LP121, place, "`" + found + "` does not belong here");
         if (keywords.isEmpty()) {
-            return stray;
+            return stray.help("take it out, or look for what is missing before it");
         }
         String begins = keywords.size() > 8 ? "a word such as observe, check or let" : Expectations.either(keywords);
         return stray.help("what stands in " + block + " begins with " + begins);
+    }
+
+    static Diagnostic firstWordMissing(Span name, String word, boolean typed) {
+        return Diagnostic.error(Code.LP146, name, "this line does not say what `" + word + "` is to be")
+                .help(
+                        typed
+                                ? "begin it with observe for what is entered, or gauge for what it is measured with:"
+                                        + " observe " + word + " : \u2026"
+                                : "begin it with let: let " + word + " = \u2026");
+    }
+
+    static Diagnostic adviceWithoutOutcome(Span advise) {
+        return Diagnostic.error(Code.LP144, advise, "`advise` stands without the outcome it is for")
+                .help("begin with the outcome: if high advise \"Screw it in\", or if fails, if low, if open");
+    }
+
+    static Diagnostic unitBeforeNumber(Span both, String unit, String number) {
+        return Diagnostic.error(Code.LP144, both, "the unit stands before its number")
+                .help("write " + number + " " + unit);
+    }
+
+    static Diagnostic commaBetweenConditions(Span comma) {
+        return Diagnostic.error(Code.LP121, comma, "a comma joins no conditions")
+                .help("write `and` instead of it, or begin a line of its own with `require`");
+    }
+
+    static Diagnostic comparedWithoutValue(Span place, String comparison, String joined) {
+        return Diagnostic.error(Code.LP120, place, "what is compared is missing between `" + joined + "` and `" + comparison + "`")
+                .help("say it again, as in: x at least 1 mm and x at most 3 mm; or write: x between 1 mm and 3 mm");
     }
 
     static Diagnostic reservedWord(Span place, String word) {
@@ -83,10 +136,13 @@ final class GrammarDiagnostics {
 
     static Diagnostic clauseOutside(Span place, String word, String home) {
         return Diagnostic.error(Code.LP123, place, "`" + word + "` stands alone; it is a part of " + home)
-                .help("move it into the braces of " + home);
+                .help(
+                        home.equals("an observation")
+                                ? "write it behind the observation that it belongs to"
+                                : "move it into the braces of " + home);
     }
 
-    private static String shortened(String word) {
+    static String shortened(String word) {
         return word.length() <= 40 ? word : word.substring(0, 38) + "\u2026";
     }
 }

@@ -2,9 +2,12 @@ package io.github.leafproof.dsl.parse;
 
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.source.Span;
+import io.github.leafproof.inspection.quantity.QuantityException;
+import io.github.leafproof.inspection.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.antlr.v4.runtime.NoViableAltException;
 import org.antlr.v4.runtime.Parser;
 import org.antlr.v4.runtime.RecognitionException;
@@ -48,6 +51,9 @@ final class Mismatch {
             }
         }
         if (COMPARE.contains(found.getType())) {
+            if (words.type(at - 1) == InspectionLexer.AND || words.type(at - 1) == InspectionLexer.OR) {
+                return GrammarDiagnostics.comparedWithoutValue(place, phrase(at), words.letters(at - 1));
+            }
             int is = words.type(at - 1) == InspectionLexer.NOT ? at - 2 : at - 1;
             if (words.type(is) == InspectionLexer.IS) {
                 Span span = words.span(is).to(words.span(at - 1));
@@ -56,6 +62,15 @@ final class Mismatch {
         }
         if (isKeywordForValue(at)) {
             return GrammarDiagnostics.reservedWord(place, found.getText());
+        }
+        if (found.getType() == InspectionLexer.OTHERWISE
+                && Keywords.isName(words.type(at + 1))
+                && words.type(at + 2) != InspectionLexer.COLON) {
+            return GrammarDiagnostics.otherwiseFirst(place.to(words.span(at + 1)), words.letters(at + 1));
+        }
+        Optional<Diagnostic> name = nameOfSeveralWords(at, expected);
+        if (name.isPresent()) {
+            return name.get();
         }
         boolean nothingThere = !words.isOnSameLine(at) || found.getType() == InspectionLexer.RBRACE;
         if (nothingThere && at > 0 && !hopes.isEmpty()) {
@@ -74,6 +89,28 @@ final class Mismatch {
         return Keywords.NEVER_INSIDE.contains(words.type(at)) && words.isOnSameLine(at) && goesOn;
     }
 
+    /** {@code observe head temperature : …}, {@code let low-needle = …}: where a sign should follow the name, it goes on. */
+    private Optional<Diagnostic> nameOfSeveralWords(int at, IntervalSet expected) {
+        int sign = expected.contains(InspectionLexer.COLON)
+                ? InspectionLexer.COLON
+                : expected.contains(InspectionLexer.EQUALS) ? InspectionLexer.EQUALS : InspectionLexer.STARTS;
+        int end = at;
+        while (words.isOnSameLine(end)
+                && ((Keywords.isName(words.type(end)) && words.type(end) != sign)
+                        || words.type(end) == InspectionLexer.MINUS
+                        || words.type(end) == InspectionLexer.NUMBER)) {
+            end++;
+        }
+        if (!expected.contains(sign) || end == at || words.type(end) != sign || !Keywords.isName(words.type(at - 1))) {
+            return Optional.empty();
+        }
+        List<String> parts = IntStream.range(at - 1, end)
+                .filter(part -> words.type(part) != InspectionLexer.MINUS)
+                .mapToObj(words::letters)
+                .toList();
+        return Optional.of(ClauseDiagnostics.nameOfSeveralWords(words.span(at - 1).to(words.span(end - 1)), parts));
+    }
+
     /** The words of a comparison together: {@code at most}. */
     private String phrase(int at) {
         if (words.type(at) == InspectionLexer.LEAST || words.type(at) == InspectionLexer.MOST) {
@@ -88,12 +125,29 @@ final class Mismatch {
         Token found = words.get(at);
         Span place = Words.span(found);
         String block = Blocks.named(rule);
+        if (found.getType() == InspectionLexer.ADVISE && rule == InspectionParser.RULE_checkBody) {
+            return GrammarDiagnostics.adviceWithoutOutcome(place);
+        }
+        if (found.getType() == InspectionLexer.NUMBER && isUnit(at - 1)) {
+            return GrammarDiagnostics.unitBeforeNumber(
+                    words.span(at - 1).to(place), words.letters(at - 1), words.letters(at));
+        }
+        if (found.getType() == InspectionLexer.COMMA && rule == InspectionParser.RULE_checkBody) {
+            return GrammarDiagnostics.commaBetweenConditions(place);
+        }
         if (Keywords.ITEMS.contains(found.getType())) {
             return GrammarDiagnostics.declarationInside(place, found.getText(), block);
         }
         Optional<String> home = Blocks.home(found.getType());
-        if (home.isPresent() && (rule == InspectionParser.RULE_file || rule == InspectionParser.RULE_block)) {
+        boolean ofAnother = rule == InspectionParser.RULE_file
+                || rule == InspectionParser.RULE_block
+                || (rule == InspectionParser.RULE_observeClauses && !Blocks.keywords(rule).contains(found.getType()));
+        if (home.isPresent() && ofAnother) {
             return GrammarDiagnostics.clauseOutside(place, found.getText(), home.get());
+        }
+        if (words.beginsWithName(at)) {
+            return GrammarDiagnostics.firstWordMissing(
+                    place, found.getText(), words.type(at + 1) == InspectionLexer.COLON);
         }
         if (words.isOnSameLine(at) && words.type(at - 1) != InspectionLexer.LBRACE) {
             return misspelt(rule, at)
@@ -102,6 +156,18 @@ final class Mismatch {
         }
         return GrammarDiagnostics.stray(
                 place, shown(found), block, List.copyOf(Keywords.written(Blocks.keywords(rule))));
+    }
+
+    private boolean isUnit(int at) {
+        if (words.type(at) != InspectionLexer.NAME || !words.isOnSameLine(at + 1)) {
+            return false;
+        }
+        try {
+            Unit.parse(words.letters(at));
+            return true;
+        } catch (QuantityException noUnit) {
+            return false;
+        }
     }
 
     /** A word within a line that is nearly one that could go on here. */

@@ -39,12 +39,22 @@ final class Problems {
         if (found.size() < MOST_KEPT) {
             found.add(problem);
             byPlace.put(problem.span().start(), problem.code());
+            problem.labels().forEach(label -> byPlace.putIfAbsent(label.span().start(), problem.code()));
         }
     }
 
     /** Whether one of these kinds of mistakes begins in this stretch. */
     boolean hasIn(int start, int end, Set<Code> kinds) {
         return byPlace.subMap(start, true, end, true).values().stream().anyMatch(kinds::contains);
+    }
+
+    /** Takes back what was said about a stretch. */
+    void forget(Span stretch) {
+        int before = found.size();
+        found.removeIf(problem ->
+                problem.span().start() >= stretch.start() && problem.span().end() <= stretch.end());
+        byPlace.subMap(stretch.start(), true, stretch.end(), false).clear();
+        count -= before - found.size();
     }
 
     /** Takes note of a stretch that could not be made sense of, so that nobody is blamed for what may have stood in it. */

@@ -123,8 +123,9 @@ public final class ProcedureParser {
     }
 
     private Words words(int start, int end, int nesting) {
-        Words raw = WordReading.read(problems, start, end);
-        return Brackets.pair(problems, nesting, UnitWords.join(problems, Numerals.join(problems, raw)));
+        Words raw = BareTexts.quote(problems, WordReading.read(problems, start, end));
+        Words joined = UnitWords.join(problems, Numerals.join(problems, raw));
+        return Brackets.pair(problems, nesting, Headings.complete(problems, joined));
     }
 
     private InspectionParser parser(Words words, int nesting) {

@@ -37,9 +37,10 @@ final class SignDiagnostics {
             case "**" -> "^";
             case "+-", "+/-" -> "±";
             case "=<" -> "at most";
-            case "=>" -> "at least";
+            case "=>" -> "at least`, or between two states `->";
             case "==" -> "is";
             case ":=" -> "=";
+            case "!" -> "not";
             default -> "is not";
         };
         return Diagnostic.error(Code.LP117, sign, "`" + written + "` is the sign of another language")

@@ -30,8 +30,16 @@ import org.jspecify.annotations.Nullable;
 final class Slips extends DefaultErrorStrategy {
 
     /** Mistakes that leave a clause in pieces; what is left of it then looks wrong as well. */
-    private static final Set<Code> DISTURBING =
-            EnumSet.of(Code.LP106, Code.LP107, Code.LP114, Code.LP115, Code.LP116, Code.LP118, Code.LP120, Code.LP121);
+    private static final Set<Code> DISTURBING = EnumSet.of(
+            Code.LP106,
+            Code.LP107,
+            Code.LP114,
+            Code.LP115,
+            Code.LP116,
+            Code.LP118,
+            Code.LP120,
+            Code.LP121,
+            Code.LP142);
 
     private final Problems problems;
     private final Words words;
@@ -68,9 +76,12 @@ final class Slips extends DefaultErrorStrategy {
     public void reportError(Parser parser, RecognitionException e) {
         if (!inErrorRecoveryMode(parser)) {
             beginErrorCondition(parser);
-            report(e.getOffendingToken().getTokenIndex(), mismatch.describe(parser, e));
-            if (parser.getContext().getRuleIndex() == InspectionParser.RULE_name
-                    && Keywords.ITEMS.contains(words.type(e.getOffendingToken().getTokenIndex() - 1))) {
+            int at = e.getOffendingToken().getTokenIndex();
+            Diagnostic problem = mismatch.describe(parser, e);
+            report(at, problem);
+            boolean nameless = parser.getContext().getRuleIndex() == InspectionParser.RULE_name
+                    && Keywords.ITEMS.contains(words.type(at - 1));
+            if (nameless || problem.code() == Code.LP145) {
                 problems.loseName();
             }
         }
@@ -168,9 +179,10 @@ final class Slips extends DefaultErrorStrategy {
         boolean loop = state instanceof StarLoopEntryState || state instanceof StarLoopbackState;
         if (loop && state.ruleIndex == InspectionParser.RULE_typeWords) {
             // A type is words of any number, so the misspelt beginning of the next line would be one more.
-            respell(
-                    InspectionParser.RULE_observeClauses,
-                    parser.getCurrentToken().getTokenIndex());
+            int next = parser.getCurrentToken().getTokenIndex();
+            if (!respell(InspectionParser.RULE_observeClauses, next) && words.beginsWithName(next)) {
+                words.get(next).setType(InspectionLexer.UNKNOWN);
+            }
             return;
         }
         if (!loop || !Blocks.isBlock(state.ruleIndex)) {
@@ -194,7 +206,8 @@ final class Slips extends DefaultErrorStrategy {
             at = partners[at] + 1;
         }
         if (skipping) {
-            while (!Blocks.resumes(rule, words, at) && !respell(rule, at)) {
+            int until = words.beginsWithName(at) ? InspectionParser.RULE_block : rule;
+            while (!Blocks.resumes(until, words, at) && !respell(rule, at)) {
                 at = partners[at] + 1;
             }
             loseUpTo(at, parser.getCurrentToken().getTokenIndex());

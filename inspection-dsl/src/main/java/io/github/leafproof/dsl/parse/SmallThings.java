@@ -29,6 +29,12 @@ final class SmallThings {
         problems.add(problem);
     }
 
+    /** A name that was not written as one word: whoever uses it, or one of its words, may have meant it. */
+    void loseName(Span name) {
+        problems.lose(name);
+        problems.loseName();
+    }
+
     /** The part itself, or {@link Unfinished} where a mistake has kept the parser from finding or finishing it. */
     static <T extends ParserRuleContext> T need(@Nullable T part) {
         if (part == null || part.exception != null) {

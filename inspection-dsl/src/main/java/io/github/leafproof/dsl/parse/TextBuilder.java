@@ -20,6 +20,9 @@ final class TextBuilder {
 
     Text text(Token token) {
         Span span = Words.span(token);
+        if (token.getType() == InspectionLexer.UNQUOTED) {
+            return new Text(List.of(new Text.Plain(token.getText())), span);
+        }
         boolean closed = token.getType() == InspectionLexer.STRING;
         List<Text.Piece> pieces = new ArrayList<>();
         StringBuilder letters = new StringBuilder();

@@ -16,8 +16,14 @@ final class TextDiagnostics {
     }
 
     static Diagnostic curlyQuotes(Span text) {
-        return Diagnostic.error(Code.LP108, text, "these quotes are not the straight ones")
+        return Diagnostic.error(Code.LP108, text, "these quotes are not the straight double ones")
                 .help("write \" before and after a text");
+    }
+
+    static Diagnostic quotesMissing(Span text) {
+        String letters = text.source().of(text);
+        String shown = letters.length() > 60 ? letters.substring(0, 58) + "\u2026" : letters;
+        return Diagnostic.error(Code.LP143, text, "a text stands in quotes").help("write \"" + shown + "\"");
     }
 
     static Diagnostic holeNotClosed(Span brace) {

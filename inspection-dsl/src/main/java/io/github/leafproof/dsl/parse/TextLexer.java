@@ -10,6 +10,9 @@ import org.antlr.v4.runtime.Lexer;
  */
 abstract class TextLexer extends Lexer {
 
+    private static final String DOUBLE = "\u201C\u201D\u201E\u00AB\u00BB\"";
+    private static final String SINGLE = "\u2018\u2019\u201A'";
+
     private final CharStream characters;
 
     TextLexer(CharStream characters) {
@@ -29,11 +32,12 @@ abstract class TextLexer extends Lexer {
         }
     }
 
-    /** Reads on behind a quote that is not the straight one: to the next such sign, else as far as the name goes. */
+    /** Reads on behind a quote that is not the straight one: to the next of its kind, else as far as the line goes. */
     final void readCurlyText() {
         Ahead ahead = new Ahead(characters);
+        String closing = SINGLE.indexOf(characters.LA(-1)) >= 0 ? SINGLE : DOUBLE;
         for (int at = 0; !TextScan.isLineEnd(ahead.charAt(at)); at++) {
-            if ("\u201C\u201D\u201E\u00AB\u00BB\"".indexOf(ahead.charAt(at)) >= 0) {
+            if (closing.indexOf(ahead.charAt(at)) >= 0) {
                 consume(at + 1);
                 return;
             }

@@ -66,6 +66,7 @@ final class WordReading {
             case "||" -> InspectionLexer.OR;
             case "**" -> InspectionLexer.TO_THE;
             case "+-", "+/-" -> InspectionLexer.PLUS_MINUS;
+            case "!" -> InspectionLexer.NOT;
             case "=<" -> InspectionLexer.NOT_MORE;
             case "=>" -> InspectionLexer.NOT_LESS;
             default -> InspectionLexer.EQUALS;

@@ -56,6 +56,13 @@ final class Words {
         return get(index).getText();
     }
 
+    /** Whether a line begins here that names something without saying what it is to be: {@code head : temperature}. */
+    boolean beginsWithName(int index) {
+        return !isOnSameLine(index)
+                && (Keywords.isName(type(index)) || type(index) == InspectionLexer.UNKNOWN)
+                && (type(index + 1) == InspectionLexer.COLON || type(index + 1) == InspectionLexer.EQUALS);
+    }
+
     Span span(int index) {
         return span(get(index));
     }
@@ -82,6 +89,69 @@ final class Words {
         token.setStopIndex(last.getStopIndex());
         token.setText(letters);
         return token;
+    }
+
+    /** A word that nobody wrote, behind one that somebody did. */
+    static CommonToken conjured(CommonToken before, int type, String letters) {
+        CommonToken token = new CommonToken(before);
+        token.setType(type);
+        token.setStartIndex(before.getStopIndex() + 1);
+        token.setText(letters);
+        return token;
+    }
+
+    /** Whether nobody wrote it. */
+    static boolean isConjured(Token token) {
+        return token.getStopIndex() < token.getStartIndex();
+    }
+
+    /** Whether a declaration begins here; a few of its words mean something in other places as well. */
+    boolean beginsDeclaration(int index) {
+        return switch (type(index)) {
+            case InspectionLexer.SETUP -> hasInLine(index + 1, InspectionLexer.STARTS);
+            case InspectionLexer.HAZARD -> type(index + 2) == InspectionLexer.STRING;
+            case InspectionLexer.RELEASE -> type(index - 1) != InspectionLexer.EXPECT && !standsForAName(index);
+            default -> Keywords.ITEMS.contains(type(index)) && !standsForAName(index);
+        };
+    }
+
+    private boolean hasInLine(int index, int type) {
+        int at = index;
+        while (isOnSameLine(at) && type(at) != type && Keywords.isName(type(at))) {
+            at++;
+        }
+        return isOnSameLine(at) && type(at) == type;
+    }
+
+    /** How far the line is indented that this one stands on. */
+    int indent(int index) {
+        int first = index;
+        while (isOnSameLine(first)) {
+            first--;
+        }
+        return get(first).getCharPositionInLine();
+    }
+
+    /** The last one on the line of this one. */
+    int lastOnLine(int index) {
+        int last = index;
+        while (isOnSameLine(last + 1)) {
+            last++;
+        }
+        return last;
+    }
+
+    /** {@code f(check)}, {@code let check}: somebody calls a thing by a word of the language, and the parser will say so. */
+    boolean standsForAName(int index) {
+        return isOnSameLine(index)
+                && switch (type(index - 1)) {
+                    case InspectionLexer.LPAREN,
+                            InspectionLexer.LBRACKET,
+                            InspectionLexer.COMMA,
+                            InspectionLexer.ARGUMENT_COMMA ->
+                        true;
+                    default -> Keywords.ITEMS.contains(type(index - 1)) || Keywords.OPERATORS.contains(type(index - 1));
+                };
     }
 
     List<CommonToken> room() {
