@@ -109,7 +109,7 @@ public record EngineCard(
             requireKnown(variant);
             Optional<Fact> particular = Stream.of(variants, shopVariants)
                     .flatMap(each -> Optional.ofNullable(
-                                    each.getOrDefault(variant, Map.of()).get(name))
+                            each.getOrDefault(variant, Map.of()).get(name))
                             .stream())
                     .findFirst();
             if (particular.isPresent()) {

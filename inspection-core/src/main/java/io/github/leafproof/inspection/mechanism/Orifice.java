@@ -39,9 +39,8 @@ final class Orifice {
             double volume, double before, double after, double around, double diameter, double temperature) {
         double choked = around / CRITICAL;
         double perPressure = volume / (Air.GAS_CONSTANT * temperature);
-        double freely = before > choked
-                ? Math.log(before / Math.max(after, choked)) / flow(diameter, 1, 0, temperature)
-                : 0;
+        double freely =
+                before > choked ? Math.log(before / Math.max(after, choked)) / flow(diameter, 1, 0, temperature) : 0;
         double slowly = after < choked ? summed(Math.min(before, choked), after, around, diameter, temperature) : 0;
         return perPressure * (freely + slowly);
     }

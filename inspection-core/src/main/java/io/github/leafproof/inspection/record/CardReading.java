@@ -42,8 +42,7 @@ final class CardReading {
             Stated stated = facts(fields);
             Map<String, Map<String, Fact>> shopVariants = new LinkedHashMap<>();
             Map<String, Stated> variants = variants(fields, shopVariants);
-            Map<String, Fact> shop =
-                    fields.optional(SHOP).map(ShopFacts::read).orElse(Map.of());
+            Map<String, Fact> shop = fields.optional(SHOP).map(ShopFacts::read).orElse(Map.of());
             CardSanity.check(stated, variants);
             if (spot.errors() > before) {
                 return Optional.empty();
@@ -51,7 +50,13 @@ final class CardReading {
             Map<String, Map<String, Fact>> differences = new LinkedHashMap<>();
             variants.forEach((name, variant) -> differences.put(name, variant.facts()));
             return Optional.of(new EngineCard(
-                    model.orElseThrow(), maker.orElseThrow(), years.orElse(null), stated.facts(), differences, shop, shopVariants));
+                    model.orElseThrow(),
+                    maker.orElseThrow(),
+                    years.orElse(null),
+                    stated.facts(),
+                    differences,
+                    shop,
+                    shopVariants));
         });
     }
 

@@ -139,8 +139,8 @@ final class EvidenceReader {
 
     /** What the card says of a fact that the shop added; nothing where that is not what the procedure declares. */
     private Value own(ShopFact fact) {
-        Value value = fact.value((wrong, message, remedy) ->
-                problems.otherFact(files.card().name(), wrong.place(), message, remedy));
+        Value value = fact.value(
+                (wrong, message, remedy) -> problems.otherFact(files.card().name(), wrong.place(), message, remedy));
         return value != null
                 ? value
                 : Value.Missing.of(Lack.Kind.NOT_ON_CARD, fact.declared().name(), "is not what the procedure declares");

@@ -105,7 +105,8 @@ record ShopFact(Node.Fact declared, Fact stated, String place) {
 
     private String shouldBe() {
         return "the procedure declares " + declared.name() + " as "
-                + (declared.type() instanceof Type.Measure measure && !measure.dimension().isRatio()
+                + (declared.type() instanceof Type.Measure measure
+                                && !measure.dimension().isRatio()
                         ? measure.dimension().phrase()
                         : declared.type().words());
     }

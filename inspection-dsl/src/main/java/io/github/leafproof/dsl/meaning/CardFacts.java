@@ -36,8 +36,7 @@ final class CardFacts {
     private @Nullable Type type(Declaration.CardFact fact, TypeReader reader) {
         String name = fact.name().text();
         boolean isStandard = CardFact.all().stream()
-                .anyMatch(known ->
-                        known.name().equals(name) || known.name().startsWith(name + "."));
+                .anyMatch(known -> known.name().equals(name) || known.name().startsWith(name + "."));
         if (isStandard) {
             problems.add(NameDiagnostics.standardFact(fact.name()));
         }

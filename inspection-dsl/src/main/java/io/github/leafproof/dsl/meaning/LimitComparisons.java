@@ -17,7 +17,6 @@ import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Expression.Relation;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.UnitSystem;
-import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.verdict.DecisionRule;
 import java.util.ArrayList;
 import java.util.List;

@@ -272,7 +272,12 @@ final class Outline {
 
     /** Whether it is no procedure, but declarations for others to use. */
     boolean isPart() {
-        return header == null && !anyCheck && release == null && rehearsals.isEmpty() && first != null && text.damage().isNone();
+        return header == null
+                && !anyCheck
+                && release == null
+                && rehearsals.isEmpty()
+                && first != null
+                && text.damage().isNone();
     }
 
     /** The first that it says of itself, behind the language it is written in. */

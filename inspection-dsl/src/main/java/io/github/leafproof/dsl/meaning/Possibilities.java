@@ -17,6 +17,7 @@ import io.github.leafproof.dsl.formula.SameNumber;
 import io.github.leafproof.dsl.formula.Slot;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.graph.Node;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -33,7 +34,7 @@ import java.util.Set;
 final class Possibilities {
 
     /** Deeper nothing is thought through; formulas within each other go no deeper either. */
-    private static final int DEEPEST = 600;
+    private static final int DEEPEST = 48;
 
     private final Ground ground;
     private final Map<Integer, Possible> narrowed;
@@ -171,8 +172,11 @@ final class Possibilities {
     }
 
     private Possible computed(Computed computed) {
-        List<Possible.Numbers> numbers =
-                computed.parts().stream().map(part -> of(part).number()).toList();
+        // A plain loop: streams within streams would take far more of the stack where formulas nest.
+        List<Possible.Numbers> numbers = new ArrayList<>();
+        for (Formula part : computed.parts()) {
+            numbers.add(of(part).number());
+        }
         Range range = computed.rule()
                 .range(numbers.stream().map(Possible.Numbers::range).toList());
         return new Possible.Numbers(range, numbers.stream().allMatch(Possible.Numbers::exact));

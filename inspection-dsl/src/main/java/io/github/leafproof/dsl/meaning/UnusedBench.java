@@ -72,7 +72,7 @@ final class UnusedBench {
             }
         }
         all.forEach((word, span) -> {
-            if (!used.contains(word)) {
+            if (!used.contains(word) && !outline.isInPart(span)) {
                 problems.add(StructureDiagnostics.unused(
                         span, word, "a state of " + state.name() + " that no observation needs"));
             }
@@ -97,7 +97,10 @@ final class UnusedBench {
         hazards.forEach(hazard -> named.add(hazard.text()));
     }
 
+    /** What a part declares and its user has no need of is no news. */
     private void unused(Name name, String what) {
-        problems.add(StructureDiagnostics.unused(name.span(), name.text(), what));
+        if (!outline.isInPart(name.span())) {
+            problems.add(StructureDiagnostics.unused(name.span(), name.text(), what));
+        }
     }
 }

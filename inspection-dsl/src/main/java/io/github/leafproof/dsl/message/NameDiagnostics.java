@@ -39,8 +39,9 @@ public final class NameDiagnostics {
         return Diagnostic.error(Code.LP303, span, "an engine has no fact called " + name)
                 .help(nearestFact(name, known)
                         .map(near -> "did you mean engine." + near + "?")
-                        .orElse("docs/formats.md lists the facts of an engine; one that the shop adds to its cards is declared"
-                                + " first: card " + name + " : length"));
+                        .orElse(
+                                "docs/formats.md lists the facts of an engine; one that the shop adds to its cards is declared"
+                                        + " first: card " + name + " : length"));
     }
 
     public static Diagnostic standardFact(Name name) {

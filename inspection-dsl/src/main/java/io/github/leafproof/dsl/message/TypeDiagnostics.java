@@ -24,14 +24,15 @@ public final class TypeDiagnostics {
      *
      * @param unit the usual unit of the left one
      */
-    public static Diagnostic unlikeComparison(
-            Span left, String leftWords, Span right, String rightWords, String unit) {
+    public static Diagnostic unlikeComparison(Span left, String leftWords, Span right, String rightWords, String unit) {
         Diagnostic unlike = Diagnostic.error(
                         Code.LP201, right, "this compares " + a(leftWords) + " with " + a(rightWords))
                 .labelled(rightWords)
                 .alsoAt(left, leftWords);
         String given = right.source().of(right);
-        return rightWords.equals("number") && !unit.isEmpty() && DIGITS.matcher(given).matches()
+        return rightWords.equals("number")
+                        && !unit.isEmpty()
+                        && DIGITS.matcher(given).matches()
                 ? unlike.help("write the unit with the number, such as " + given + " " + unit)
                 : unlike.help(likeWithLike(leftWords, rightWords));
     }
@@ -213,8 +214,9 @@ public final class TypeDiagnostics {
 
     public static Diagnostic notOnACard(Span span, String words) {
         return Diagnostic.error(Code.LP321, span, "a card cannot state " + a(words))
-                .help("a card states a quantity, a number, a count, yes or no, an option, a text or a list of items; what"
-                        + " is found on one engine is observed");
+                .help(
+                        "a card states a quantity, a number, a count, yes or no, an option, a text or a list of items; what"
+                                + " is found on one engine is observed");
     }
 
     public static Diagnostic noReading(Span span, String words) {

@@ -49,7 +49,11 @@ final class BareTexts {
         problems.forget(span);
         problems.add(TextDiagnostics.quotesMissing(span));
         problems.lose(span);
-        result.add(Words.joined(words.get(start), words.get(end - 1), InspectionLexer.UNQUOTED, span.source().of(span)));
+        result.add(Words.joined(
+                words.get(start),
+                words.get(end - 1),
+                InspectionLexer.UNQUOTED,
+                span.source().of(span)));
     }
 
     /** Where a text should begin that the word at this place asks for, and other words stand there; else −1. */
@@ -79,8 +83,7 @@ final class BareTexts {
 
     private int behindTarget(int at) {
         int behind = at + 1;
-        while (words.type(behind) == InspectionLexer.LBRACKET
-                && words.type(behind + 2) == InspectionLexer.RBRACKET) {
+        while (words.type(behind) == InspectionLexer.LBRACKET && words.type(behind + 2) == InspectionLexer.RBRACKET) {
             behind += 3;
         }
         return behind;

@@ -12,7 +12,8 @@ final class BoundDiagnostics {
 
     static Diagnostic tooDeep(Span place) {
         return Diagnostic.error(Code.LP702, place, "this is nested too deep")
-                .help("name a part of it with `let` and use the name; brackets may nest " + ProcedureParser.DEEPEST + " deep");
+                .help("name a part of it with `let` and use the name; brackets may nest " + ProcedureParser.DEEPEST
+                        + " deep");
     }
 
     static Diagnostic textsTooDeep(Span hole) {

@@ -18,22 +18,25 @@ final class BracketDiagnostics {
 
     static Diagnostic blockNeverClosed(Span open, Span place, boolean atEnd) {
         int line = open.source().at(open.start()).line();
-        return Diagnostic.error(Code.LP114, place, atEnd ? "a `}` is missing at the end" : "a `}` is missing before this")
+        return Diagnostic.error(
+                        Code.LP114, place, atEnd ? "a `}` is missing at the end" : "a `}` is missing before this")
                 .alsoAt(open, "opened here")
                 .help("write `}` on a line of its own; it ends the block that line " + line + " opens");
     }
 
     static Diagnostic neverOpened(Span place, String before) {
-        return Diagnostic.error(Code.LP120, place, "`{` is missing after `" + GrammarDiagnostics.shortened(before) + "`")
+        return Diagnostic.error(
+                        Code.LP120, place, "`{` is missing after `" + GrammarDiagnostics.shortened(before) + "`")
                 .help("write `{` here, and `}` where what it opens ends");
     }
 
     static Diagnostic opensNothing(Span open, String sign, int part) {
-        boolean observation = part == InspectionLexer.OBSERVE
-                || part == InspectionLexer.WITH
-                || part == InspectionLexer.ASK;
+        boolean observation =
+                part == InspectionLexer.OBSERVE || part == InspectionLexer.WITH || part == InspectionLexer.ASK;
         return Diagnostic.error(
-                        Code.LP142, open, observation ? "an observation has no braces" : "this `" + sign + "` opens nothing")
+                        Code.LP142,
+                        open,
+                        observation ? "an observation has no braces" : "this `" + sign + "` opens nothing")
                 .help(
                         observation
                                 ? "take them out: what belongs to it follows it, up to the next declaration"

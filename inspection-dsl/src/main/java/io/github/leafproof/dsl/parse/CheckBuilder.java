@@ -76,8 +76,10 @@ final class CheckBuilder extends InspectionParserBaseVisitor<@Nullable Span> {
      * @return whether the words say what they would say behind the title
      */
     private boolean readBeforeTitle(Target target, List<Name> words, Text title) {
-        List<String> rest =
-                words.stream().map(Name::text).filter(word -> !HEADING.contains(word)).toList();
+        List<String> rest = words.stream()
+                .map(Name::text)
+                .filter(word -> !HEADING.contains(word))
+                .toList();
         if (rest.isEmpty()) {
             words.forEach(word -> things.report(ClauseDiagnostics.beforeTheTitle(word, title)));
             return true;

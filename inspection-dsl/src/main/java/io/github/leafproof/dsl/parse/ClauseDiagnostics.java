@@ -50,7 +50,8 @@ final class ClauseDiagnostics {
 
     static Diagnostic nameOfSeveralWords(Span name, List<String> parts) {
         return Diagnostic.error(Code.LP145, name, "a name is one word")
-                .help("write " + String.join("_", parts) + "; a name has letters, digits and _, and begins with no digit");
+                .help("write " + String.join("_", parts)
+                        + "; a name has letters, digits and _, and begins with no digit");
     }
 
     static Diagnostic revisionWithoutWord(Span number, String digits) {

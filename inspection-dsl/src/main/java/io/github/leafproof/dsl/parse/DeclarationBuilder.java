@@ -54,15 +54,15 @@ final class DeclarationBuilder extends InspectionParserBaseVisitor<@Nullable Dec
         if (!more.isEmpty()) {
             List<String> words = new ArrayList<>(List.of(need(context.name()).getText()));
             more.forEach(word -> words.add(word.getText()));
-            Span name = span(context.name()).to(Words.span(more.get(more.size() - 1).getSymbol()));
+            Span name =
+                    span(context.name()).to(Words.span(more.get(more.size() - 1).getSymbol()));
             things.report(ClauseDiagnostics.nameOfSeveralWords(name, words));
         } else if (context.exception == null && (context.text() == null || context.NUMBER() == null)) {
             things.report(ClauseDiagnostics.procedureIncomplete(
                     span(context), context.text() == null, context.NUMBER() == null));
         } else if (context.NUMBER() != null && context.REVISION() == null) {
             things.report(ClauseDiagnostics.revisionWithoutWord(
-                    Words.span(context.NUMBER().getSymbol()),
-                    context.NUMBER().getText()));
+                    Words.span(context.NUMBER().getSymbol()), context.NUMBER().getText()));
         }
         return new Declaration.Header(
                 things.name(context.name()),

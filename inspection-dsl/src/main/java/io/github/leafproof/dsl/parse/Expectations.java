@@ -22,12 +22,11 @@ final class Expectations {
             InspectionLexer.NOT,
             InspectionLexer.IF);
 
-    private static final IntervalSet TEXTS =
-            new IntervalSet(
-                    InspectionLexer.STRING,
-                    InspectionLexer.UNCLOSED_STRING,
-                    InspectionLexer.UNQUOTED,
-                    InspectionLexer.CURLY_STRING);
+    private static final IntervalSet TEXTS = new IntervalSet(
+            InspectionLexer.STRING,
+            InspectionLexer.UNCLOSED_STRING,
+            InspectionLexer.UNQUOTED,
+            InspectionLexer.CURLY_STRING);
 
     private static final IntervalSet FURTHER = Keywords.all(
             Keywords.OPERATORS,

@@ -110,7 +110,10 @@ final class GrammarDiagnostics {
     }
 
     static Diagnostic comparedWithoutValue(Span place, String comparison, String joined) {
-        return Diagnostic.error(Code.LP120, place, "what is compared is missing between `" + joined + "` and `" + comparison + "`")
+        return Diagnostic.error(
+                        Code.LP120,
+                        place,
+                        "what is compared is missing between `" + joined + "` and `" + comparison + "`")
                 .help("say it again, as in: x at least 1 mm and x at most 3 mm; or write: x between 1 mm and 3 mm");
     }
 

@@ -1,6 +1,5 @@
 package io.github.leafproof.dsl.parse;
 
-import io.github.leafproof.dsl.source.Span;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;

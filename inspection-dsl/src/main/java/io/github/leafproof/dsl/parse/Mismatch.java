@@ -108,7 +108,8 @@ final class Mismatch {
                 .filter(part -> words.type(part) != InspectionLexer.MINUS)
                 .mapToObj(words::letters)
                 .toList();
-        return Optional.of(ClauseDiagnostics.nameOfSeveralWords(words.span(at - 1).to(words.span(end - 1)), parts));
+        return Optional.of(
+                ClauseDiagnostics.nameOfSeveralWords(words.span(at - 1).to(words.span(end - 1)), parts));
     }
 
     /** The words of a comparison together: {@code at most}. */
@@ -141,7 +142,8 @@ final class Mismatch {
         Optional<String> home = Blocks.home(found.getType());
         boolean ofAnother = rule == InspectionParser.RULE_file
                 || rule == InspectionParser.RULE_block
-                || (rule == InspectionParser.RULE_observeClauses && !Blocks.keywords(rule).contains(found.getType()));
+                || (rule == InspectionParser.RULE_observeClauses
+                        && !Blocks.keywords(rule).contains(found.getType()));
         if (home.isPresent() && ofAnother) {
             return GrammarDiagnostics.clauseOutside(place, found.getText(), home.get());
         }

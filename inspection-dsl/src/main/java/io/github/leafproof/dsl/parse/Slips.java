@@ -31,15 +31,7 @@ final class Slips extends DefaultErrorStrategy {
 
     /** Mistakes that leave a clause in pieces; what is left of it then looks wrong as well. */
     private static final Set<Code> DISTURBING = EnumSet.of(
-            Code.LP106,
-            Code.LP107,
-            Code.LP114,
-            Code.LP115,
-            Code.LP116,
-            Code.LP118,
-            Code.LP120,
-            Code.LP121,
-            Code.LP142);
+            Code.LP106, Code.LP107, Code.LP114, Code.LP115, Code.LP116, Code.LP118, Code.LP120, Code.LP121, Code.LP142);
 
     private final Problems problems;
     private final Words words;

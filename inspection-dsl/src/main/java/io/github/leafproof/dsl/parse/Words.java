@@ -148,8 +148,7 @@ final class Words {
                     case InspectionLexer.LPAREN,
                             InspectionLexer.LBRACKET,
                             InspectionLexer.COMMA,
-                            InspectionLexer.ARGUMENT_COMMA ->
-                        true;
+                            InspectionLexer.ARGUMENT_COMMA -> true;
                     default -> Keywords.ITEMS.contains(type(index - 1)) || Keywords.OPERATORS.contains(type(index - 1));
                 };
     }

@@ -33,12 +33,14 @@ class ShopFactTest {
         return BENCH.card("\"choke\": false", "\"choke\": false, \"shop\": { " + shop + " }");
     }
 
-    private static final String ALL = "\"tank_offset\": \"8 mm\", \"share\": 0.25, \"plugs\": 2, \"pressurised\": false,"
-            + " \"tank_kind\": \"round\", \"wear\": \"some\", \"shelf\": \"8 mm\", \"tools\": [\"key\"], \"other\": 1";
+    private static final String ALL =
+            "\"tank_offset\": \"8 mm\", \"share\": 0.25, \"plugs\": 2, \"pressurised\": false,"
+                    + " \"tank_kind\": \"round\", \"wear\": \"some\", \"shelf\": \"8 mm\", \"tools\": [\"key\"], \"other\": 1";
 
     @Test
     void each_kind_of_fact_is_read_as_it_is_declared() {
-        Workshop bench = stating(ALL).observe("drop", "\"12 mm\"").enter("{\"observe\": \"found\", \"items\": [\"key\"]}");
+        Workshop bench =
+                stating(ALL).observe("drop", "\"12 mm\"").enter("{\"observe\": \"found\", \"items\": [\"key\"]}");
 
         assertThat(bench.problems()).isEmpty();
         assertThat(bench.judged().verdicts())
@@ -60,7 +62,9 @@ class ShopFactTest {
     @Test
     void a_variant_overrides_what_the_shop_says_of_the_model() {
         Workshop bench = stating(ALL)
-                .card("\"early cam\": { \"lash_max\": \"0.06 mm\" }", "\"early cam\": { \"shop\": { \"tank_offset\": \"30 mm\" } }")
+                .card(
+                        "\"early cam\": { \"lash_max\": \"0.06 mm\" }",
+                        "\"early cam\": { \"shop\": { \"tank_offset\": \"30 mm\" } }")
                 .observe("drop", "\"12 mm\"");
 
         assertThat(bench.engine("{ \"variant\": \"early cam\" }").outcome("level"))

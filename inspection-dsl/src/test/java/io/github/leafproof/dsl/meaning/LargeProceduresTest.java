@@ -42,8 +42,7 @@ class LargeProceduresTest {
 
     @Test
     void long_expressions_that_lead_to_each_other_do_not_outgrow_the_stack() {
-        IntFunction<String> line =
-                i -> "let a" + i + " = " + "abs(".repeat(45) + "a" + (i + 1) + ")".repeat(45) + "\n";
+        IntFunction<String> line = i -> "let a" + i + " = " + "abs(".repeat(45) + "a" + (i + 1) + ")".repeat(45) + "\n";
         String sum = " = x" + " + x".repeat(1000) + "\ncheck c \"C\" { require a0 at most 20 m }";
 
         assertThat(codes(chain(250, line) + "let a250" + sum)).containsExactly(Code.LP712);
@@ -157,8 +156,8 @@ class LargeProceduresTest {
 
     @Test
     void running_sums_of_a_few_thousand_readings_are_told_apart_from_those_of_fifty_thousand() {
-        IntFunction<String> sum = i -> "observe y" + i + " : length ask \"Y\"\nlet s" + (i + 1) + " = s" + i + " + y" + i
-                + "\n";
+        IntFunction<String> sum =
+                i -> "observe y" + i + " : length ask \"Y\"\nlet s" + (i + 1) + " = s" + i + " + y" + i + "\n";
         String start = "let s0 = x\n";
 
         assertThat(codes(start + chain(3000, sum) + "check c \"C\" { require s3000 at most 9 m }"))

@@ -83,9 +83,7 @@ class GatheringTest {
     void whatever_is_declared_in_one_file_is_known_in_all_the_others() {
         Compiled compiled = compile(
                 "use \"leaves.inspection\"\nlet widest = twice(engine.lash_max)\nobserve gap : gap with leaves ask \"Gap\"\n",
-                Map.of(
-                        "leaves.inspection",
-                        """
+                Map.of("leaves.inspection", """
                         gauge leaves : leaf set
                         define twice(a : length) = 2 * a
                         check thin "Thin" { require gap at most widest }
@@ -102,8 +100,7 @@ class GatheringTest {
                         gauge clock : counter
                         observe gap : gap with leaves ask "Gap"
                         check thin "Thin" { require gap at most 0.1 mm }
-                        """,
-                        Map.of("bench.inspection", "gauge leaves : leaf set\ngauge pins : pin set\n"))
+                        """, Map.of("bench.inspection", "gauge leaves : leaf set\ngauge pins : pin set\n"))
                 .orElseThrow();
 
         assertThat(procedure.graph().gauges()).extracting(GaugeNeed::name).containsExactly("leaves", "clock");

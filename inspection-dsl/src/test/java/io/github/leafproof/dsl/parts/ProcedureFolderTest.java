@@ -78,8 +78,7 @@ class ProcedureFolderTest {
     void a_root_that_is_not_there_is_said_to_be_none() throws IOException {
         Path procedure = procedure("leaves.inspection");
 
-        assertThat(said(Procedure.read(procedure, here.resolve("attic"))))
-                .isEqualTo("""
+        assertThat(said(Procedure.read(procedure, here.resolve("attic")))).isEqualTo("""
                         HERE/attic: error LP101: there is no such folder
                            help: name the folder that the procedures and their parts are in
                         """);
