@@ -5,7 +5,6 @@ import io.github.leafproof.dsl.source.Span;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * One thing wrong with a procedure: where, what, and what to do about it.
@@ -28,7 +27,7 @@ public record Diagnostic(
 
     /** File by file in this order, and by place in each; those of other files last. */
     public static Comparator<Diagnostic> inOrderOf(List<SourceText> files) {
-        Map<SourceText, Integer> ranks = new IdentityHashMap<>();
+        IdentityHashMap<SourceText, Integer> ranks = new IdentityHashMap<>();
         files.forEach(file -> ranks.putIfAbsent(file, ranks.size()));
         return Comparator.comparing((Diagnostic diagnostic) -> ranks.getOrDefault(diagnostic.source(), ranks.size()))
                 .thenComparing(BY_PLACE);

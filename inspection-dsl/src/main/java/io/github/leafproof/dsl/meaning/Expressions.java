@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 final class Expressions {
 
     /** So many expressions may be underway within each other; it leaves room on a quarter of Java's usual stack. */
-    private static final int DEEPEST = 150;
+    private static final int DEEPEST = 100;
 
     private final Problems problems;
     private final Names names;

@@ -4,10 +4,12 @@ import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.syntax.Declaration;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -19,20 +21,20 @@ import org.jspecify.annotations.Nullable;
 final class Leanings {
 
     /** Steps of computing and lines of a report that take some seconds. */
-    private static final long MOST = 20_000_000;
+    private static final long MOST = 5_000_000;
 
     /** How many steps of computing a line of a report is worth. */
     private static final int LINE = 20;
 
     private final Sizes sizes;
     /** The observations behind each slot that has some. */
-    private final Map<Integer, Set<Integer>> behind = new HashMap<>();
+    private final Map<Integer, int[]> behind = new HashMap<>();
 
     private long all;
 
     private Leanings(Sizes sizes, List<Node.Observation> observations) {
         this.sizes = sizes;
-        observations.forEach(observation -> behind.put(observation.slot(), Set.of(observation.slot())));
+        observations.forEach(observation -> behind.put(observation.slot(), new int[] {observation.slot()}));
     }
 
     /**
@@ -49,7 +51,7 @@ final class Leanings {
             List<Node.Check> checks) {
         Leanings leanings = new Leanings(sizes, observations);
         for (Node.Derived value : derived) {
-            Set<Integer> leaning = leanings.of(value.formula());
+            int[] leaning = leanings.of(value.formula());
             if (leanings.isTooMuch(leaning, leanings.steps(value.formula()))) {
                 report(problems, outline.lets.get(value.name()));
                 return;
@@ -57,7 +59,7 @@ final class Leanings {
             leanings.behind.put(value.slot(), leaning);
         }
         for (Node.Check check : checks) {
-            Set<Integer> leaning = leanings.of(check.requirement());
+            int[] leaning = leanings.of(check.requirement());
             if (leanings.isTooMuch(leaning, leanings.steps(check.requirement()) + LINE)) {
                 report(problems, outline.checks.get(check.name()));
                 return;
@@ -77,21 +79,19 @@ final class Leanings {
         return sizes.formulas(formula);
     }
 
-    private boolean isTooMuch(Set<Integer> leaning, long times) {
-        all += leaning.size() * times;
+    private boolean isTooMuch(int[] leaning, long times) {
+        all += leaning.length * times;
         return all > MOST;
     }
 
-    private Set<Integer> of(Formula formula) {
+    private int[] of(Formula formula) {
         Set<Integer> slots = new HashSet<>();
         formula.slots(slots::add);
-        slots.retainAll(behind.keySet());
-        if (slots.size() == 1) {
-            // A long chain of values that lean on the same few shares one set of them.
-            return behind.getOrDefault(slots.iterator().next(), Set.of());
-        }
-        Set<Integer> leaning = new HashSet<>();
-        slots.forEach(slot -> leaning.addAll(behind.getOrDefault(slot, Set.of())));
-        return leaning;
+        List<int[]> read =
+                slots.stream().map(behind::get).filter(Objects::nonNull).toList();
+        // A long chain of values that lean on the same few shares one list of them.
+        return read.size() == 1
+                ? read.get(0)
+                : read.stream().flatMapToInt(Arrays::stream).distinct().toArray();
     }
 }

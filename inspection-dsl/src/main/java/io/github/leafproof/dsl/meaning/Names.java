@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 final class Names {
 
     /** Values that refer to later values are understood by way of each other; so many steps are enough for anybody. */
-    private static final int MOST_STEPS = 50;
+    private static final int MOST_STEPS = 20;
 
     /** A function understood. */
     record Function(List<Type> parameters, List<String> names, Typed body) {}

@@ -95,13 +95,20 @@ final class Brackets {
 
     /** Closes what this word cannot stand in. */
     private void closeBefore(int at, CommonToken word) {
-        boolean clause = !words.isOnSameLine(at)
-                && (word.getType() == InspectionLexer.AT || words.type(at + 2) == InspectionLexer.ADVISE);
+        boolean clause =
+                !words.isOnSameLine(at) && (beginsConfidence(at) || words.type(at + 2) == InspectionLexer.ADVISE);
         if (clause || (Keywords.NEVER_INSIDE.contains(word.getType()) && !words.standsForAName(at))) {
             closeParentheses(word);
         } else if (isBehindIndex() || (word.getType() == InspectionLexer.EQUALS && isOfADefine())) {
             closeMissing(word);
         }
+    }
+
+    /** {@code at 99 %}, and not the second line of a condition, {@code at most 3 mm}. */
+    private boolean beginsConfidence(int at) {
+        return words.type(at) == InspectionLexer.AT
+                && words.type(at + 1) != InspectionLexer.LEAST
+                && words.type(at + 1) != InspectionLexer.MOST;
     }
 
     /** Between the brackets of an index stands one name. */

@@ -26,6 +26,9 @@ final class Headings {
     /** No block that nobody asked for is longer. */
     private static final int FURTHEST = 1_000;
 
+    /** So many words of a heading are looked through for its brace; a loop over more values is written on one line. */
+    private static final int LONGEST_HEADING = 200;
+
     private static final int NOTHING = Token.INVALID_TYPE;
 
     private final Problems problems;
@@ -113,9 +116,22 @@ final class Headings {
                         && !goesOnToABrace(at));
     }
 
-    /** Whether the rest of a heading stands on a line of its own. */
+    /** Whether the rest of a heading, with its brace, stands on further lines: line breaks are free. */
     private boolean goesOnToABrace(int at) {
-        return words.type(words.lastOnLine(at)) == InspectionLexer.LBRACE;
+        for (int next = at; next < words.size() && next < at + LONGEST_HEADING; next++) {
+            int type = words.type(next);
+            if (type == InspectionLexer.LBRACE) {
+                return true;
+            }
+            if (type == InspectionLexer.RBRACE
+                    || type == InspectionLexer.CHOOSE
+                    || type == InspectionLexer.ARROW
+                    || Keywords.NEVER_INSIDE.contains(type)
+                    || words.beginsDeclaration(next)) {
+                return false;
+            }
+        }
+        return false;
     }
 
     private boolean beginsAnswer(int at) {

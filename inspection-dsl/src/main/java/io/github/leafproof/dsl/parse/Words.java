@@ -132,15 +132,6 @@ final class Words {
         return get(first).getCharPositionInLine();
     }
 
-    /** The last one on the line of this one. */
-    int lastOnLine(int index) {
-        int last = index;
-        while (isOnSameLine(last + 1)) {
-            last++;
-        }
-        return last;
-    }
-
     /** {@code f(check)}, {@code let check}: somebody calls a thing by a word of the language, and the parser will say so. */
     boolean standsForAName(int index) {
         return isOnSameLine(index)
