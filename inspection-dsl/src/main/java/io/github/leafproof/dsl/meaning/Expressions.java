@@ -46,7 +46,7 @@ final class Expressions {
         this.names = names;
         this.dates = new Dates(problems, this);
         this.arithmetic = new Arithmetic(problems, this, names);
-        this.uncertainties = new Uncertainties(problems, this);
+        this.uncertainties = new Uncertainties(problems, this, names);
         this.comparisons = new Comparisons(problems, this);
         this.choices = new Choices(problems, this);
         this.engineFacts = new EngineFacts(problems, names);

@@ -75,6 +75,12 @@ final class Names {
         return List.copyOf(derived);
     }
 
+    /** Whether a place stands in the file that the procedure's heading stands in, and not in one that it brings in. */
+    boolean isInMainFile(Span span) {
+        Declaration.Header header = outline.header;
+        return header == null || header.span().source() == span.source();
+    }
+
     /** Whether a value of that name is declared somewhere. */
     boolean isDeclared(String key) {
         return outline.declaration(key) != null;

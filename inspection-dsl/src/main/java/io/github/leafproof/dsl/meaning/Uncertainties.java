@@ -33,10 +33,12 @@ final class Uncertainties {
 
     private final Problems problems;
     private final Expressions expressions;
+    private final Names names;
 
-    Uncertainties(Problems problems, Expressions expressions) {
+    Uncertainties(Problems problems, Expressions expressions, Names names) {
         this.problems = problems;
         this.expressions = expressions;
+        this.names = names;
     }
 
     @Nullable
@@ -134,16 +136,17 @@ final class Uncertainties {
     }
 
     /** By which it is told from every other source: where it stands, and in which round of the loops around it. */
-    private static String place(Expression.Uncertain written, Env env) {
+    private String place(Expression.Uncertain written, Env env) {
         Span span = written.signSpan();
         SourceText.Position at = span.source().at(span.start());
+        String file = names.isInMainFile(span) ? "" : " of " + span.source().name();
         String round = env.loops().isEmpty()
                 ? ""
                 : env.loops().entrySet().stream()
                         .sorted(Map.Entry.comparingByKey())
                         .map(loop -> loop.getValue().word())
                         .collect(Collectors.joining(", ", " (", ")"));
-        return "the " + written.stated().sign() + " of line " + at.line() + ", column " + at.column() + round;
+        return "the " + written.stated().sign() + " of line " + at.line() + ", column " + at.column() + file + round;
     }
 
     private static String words(Expression.Uncertain written, Typed value, Quantity stated) {
