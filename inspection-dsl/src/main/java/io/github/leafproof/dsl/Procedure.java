@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl;
 
+import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judge;
@@ -7,6 +8,7 @@ import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.layout.Layout;
 import io.github.leafproof.dsl.meaning.Understanding;
 import io.github.leafproof.dsl.meaning.Understood;
+import io.github.leafproof.dsl.meaning.Vetting;
 import io.github.leafproof.dsl.message.PartDiagnostics;
 import io.github.leafproof.dsl.parse.SourceReading;
 import io.github.leafproof.dsl.parts.Gathered;
@@ -30,6 +32,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** A shop's procedure, compiled: it judges any number of engines, from any number of threads. */
 public final class Procedure {
@@ -37,11 +40,14 @@ public final class Procedure {
     private final ProcedureText text;
     private final CheckGraph graph;
     private final List<Declaration.Rehearse> rehearsals;
+    private final Vetting vetting;
 
-    private Procedure(ProcedureText text, CheckGraph graph, List<Declaration.Rehearse> rehearsals) {
+    private Procedure(
+            ProcedureText text, CheckGraph graph, List<Declaration.Rehearse> rehearsals, Vetting vetting) {
         this.text = text;
         this.graph = graph;
         this.rehearsals = List.copyOf(rehearsals);
+        this.vetting = vetting;
     }
 
     /**
@@ -90,7 +96,12 @@ public final class Procedure {
         Gathered gathered = Gathering.gather(text, name, shelf);
         Understood understood = Understanding.of(gathered.text(), gathered.problems());
         return new Compiled(
-                understood.graph().map(graph -> new Procedure(gathered.text(), graph, understood.rehearsals())),
+                understood
+                        .graph()
+                        .flatMap(graph -> understood
+                                .vetting()
+                                .map(vetting ->
+                                        new Procedure(gathered.text(), graph, understood.rehearsals(), vetting))),
                 understood.diagnostics());
     }
 
@@ -138,6 +149,17 @@ public final class Procedure {
     /** The procedure's own cases. */
     public List<Declaration.Rehearse> rehearsals() {
         return rehearsals;
+    }
+
+    /**
+     * Whether the procedure goes together with a card and a tray, before an engine is on the bench: whether the gauges are
+     * there and fine enough to prove the limits that the card gives, and whether the card states what is asked of it.
+     *
+     * @param variant which of the card's variants is meant; null where that is not known
+     * @return everything that does not go together, in the order of the procedure
+     */
+    public List<Diagnostic> vet(EngineCard card, @Nullable String variant, GaugeTray tray) {
+        return vetting.on(card, variant, tray);
     }
 
     /**

@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl;
 
+import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judge;
@@ -34,29 +35,29 @@ public record Workshop(
         String procedure, String card, String tray, String engine, String date, String heading, List<String> entries) {
 
     private static final String CARD = """
-            { "model": "Quillan Q15-4", "maker": "Quillan", "displacement": "15.0 cm3",
-              "lash_min": "0.03 mm", "lash_max": "0.10 mm", "lash_tolerated": "0.14 mm",
-              "adjuster_pitch": "0.45 mm per turn", "rocker_ratio": 1.0, "choke": false,
-              "variants": { "early cam": { "lash_max": "0.06 mm" }, "unknown": { "lash_max": "0.05 mm" } },
-              "box": ["engine", "glow plug", "manual"] }
-            """;
+        { "model": "Quillan Q15-4", "maker": "Quillan", "displacement": "15.0 cm3",
+          "lash_min": "0.03 mm", "lash_max": "0.10 mm", "lash_tolerated": "0.14 mm",
+          "adjuster_pitch": "0.45 mm per turn", "rocker_ratio": 1.0, "choke": false,
+          "variants": { "early cam": { "lash_max": "0.06 mm" }, "unknown": { "lash_max": "0.05 mm" } },
+          "box": ["engine", "glow plug", "manual"] }
+        """;
 
     private static final String TRAY = """
-            { "tray": "Bench one", "gauges": [
-              { "name": "leaves", "kind": "leaf set", "drag_band": "0.005 mm", "film": "0.001 mm", "leaves": [
-                { "marked": "0.04 mm", "measured": "0.040 mm", "u": "0.001 mm" },
-                { "marked": "0.05 mm", "measured": "0.050 mm", "u": "0.001 mm", "due": "2027-01-10" },
-                { "marked": "0.08 mm", "measured": "0.081 mm", "u": "0.001 mm" },
-                { "marked": "0.10 mm", "measured": "0.110 mm", "u": "0.001 mm" },
-                { "marked": "0.15 mm", "measured": "0.150 mm", "u": "0.001 mm" },
-                { "marked": "0.20 mm" } ] },
-              { "name": "pins", "kind": "pin set", "pins": [
-                { "marked": "0.70 mm", "measured": "0.700 mm", "u": "0.002 mm" },
-                { "marked": "0.80 mm", "measured": "0.800 mm", "u": "0.002 mm" } ] },
-              { "name": "infrared", "kind": "reading", "of": "temperature", "limits": "1.0 K", "due": "2027-01-10" },
-              { "name": "depth", "kind": "reading", "of": "length", "u": "0.01 mm" },
-              { "name": "clicks", "kind": "counter" } ] }
-            """;
+        { "tray": "Bench one", "gauges": [
+          { "name": "leaves", "kind": "leaf set", "drag_band": "0.005 mm", "film": "0.001 mm", "leaves": [
+            { "marked": "0.04 mm", "measured": "0.040 mm", "u": "0.001 mm" },
+            { "marked": "0.05 mm", "measured": "0.050 mm", "u": "0.001 mm", "due": "2027-01-10" },
+            { "marked": "0.08 mm", "measured": "0.081 mm", "u": "0.001 mm" },
+            { "marked": "0.10 mm", "measured": "0.110 mm", "u": "0.001 mm" },
+            { "marked": "0.15 mm", "measured": "0.150 mm", "u": "0.001 mm" },
+            { "marked": "0.20 mm" } ] },
+          { "name": "pins", "kind": "pin set", "pins": [
+            { "marked": "0.70 mm", "measured": "0.700 mm", "u": "0.002 mm" },
+            { "marked": "0.80 mm", "measured": "0.800 mm", "u": "0.002 mm" } ] },
+          { "name": "infrared", "kind": "reading", "of": "temperature", "limits": "1.0 K", "due": "2027-01-10" },
+          { "name": "depth", "kind": "reading", "of": "length", "u": "0.01 mm" },
+          { "name": "clicks", "kind": "counter" } ] }
+        """;
 
     /** An empty sheet for a procedure, whose heading is written for it. */
     public static Workshop of(String declarations) {
@@ -82,6 +83,18 @@ public record Workshop(
                 empty.date,
                 "\"procedure\": \"" + identity.name() + "\", \"revision\": " + identity.revision(),
                 List.of());
+    }
+
+    /** What is wrong with a procedure, on its own and together with the card and the tray of this bench. */
+    public static List<Diagnostic> vetted(SourceText text) {
+        Compiled compiled = Procedure.compile(text);
+        List<Diagnostic> found = new ArrayList<>(compiled.diagnostics());
+        Workshop bench = of("");
+        compiled.procedure()
+                .ifPresent(procedure -> found.addAll(procedure.vet(
+                        bench.cardRead().content(), null, bench.trayRead().content())));
+        found.sort(Diagnostic.BY_PLACE);
+        return found;
     }
 
     /** With one more entry, as it stands in a sheet. */

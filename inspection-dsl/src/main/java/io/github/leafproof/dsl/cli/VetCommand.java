@@ -3,11 +3,20 @@ package io.github.leafproof.dsl.cli;
 import io.github.leafproof.dsl.Compiled;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.diagnostic.DiagnosticJson;
+import io.github.leafproof.dsl.graph.Cost;
+import io.github.leafproof.inspection.engine.EngineCard;
+import io.github.leafproof.inspection.gauge.GaugeTray;
+import io.github.leafproof.inspection.record.CardFile;
+import io.github.leafproof.inspection.record.Document;
+import io.github.leafproof.inspection.record.Read;
+import io.github.leafproof.inspection.record.TrayFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -16,13 +25,17 @@ import picocli.CommandLine.Parameters;
 /** Looks procedures through without judging anything. */
 @Command(
         name = "vet",
-        description = "Looks procedures through and lists every mistake.",
+        description = {
+            "Looks procedures through, lists every mistake, and says what judging by them takes.",
+            "With a card and a tray: also whether the gauges are there and can prove the card's limits."
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Leafproof.Version.class,
         footer = {
             "",
             "Example:",
             "  leafproof vet first_look.inspection",
+            "  leafproof vet first_look.inspection --card cards/quillan-15.json --tray trays/bench-one.json",
             "",
             "Exit codes: 0 sound (there may be warnings), 2 mistakes, 70 a bug of ours."
         })
@@ -36,6 +49,15 @@ final class VetCommand implements Callable<Integer> {
     @Option(names = "--json", description = "List the mistakes on standard output as JSON, for other programs.")
     private boolean json;
 
+    @Option(names = "--card", paramLabel = "F", description = "An engine card to vet them with; needs --tray.")
+    private @Nullable Path card;
+
+    @Option(names = "--tray", paramLabel = "F", description = "A gauge tray to vet them with; needs --card.")
+    private @Nullable Path tray;
+
+    @Option(names = "--variant", paramLabel = "V", description = "Which variant of the card is meant.")
+    private @Nullable String variant;
+
     @Mixin
     private RootOption root = new RootOption();
 
@@ -47,12 +69,30 @@ final class VetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if ((card == null) != (tray == null) || (variant != null && card == null)) {
+            console.err()
+                    .print("leafproof: a card and a tray are vetted together\n   help: give both --card and --tray; "
+                            + "--variant goes with them\n");
+            return Exit.BAD_INPUT.code();
+        }
+        Optional<Document<EngineCard>> cardRead = Optional.ofNullable(card).flatMap(file -> read(CardFile.read(file)));
+        Optional<Document<GaugeTray>> trayRead = Optional.ofNullable(tray).flatMap(file -> read(TrayFile.read(file)));
+        if (card != null && (cardRead.isEmpty() || trayRead.isEmpty())) {
+            return Exit.BAD_INPUT.code();
+        }
         List<Diagnostic> all = new ArrayList<>();
-        for (Path procedure : procedures) {
-            Compiled compiled = root.read(procedure);
-            all.addAll(compiled.diagnostics());
+        for (Path file : procedures) {
+            Compiled compiled = root.read(file);
+            List<Diagnostic> found = new ArrayList<>(compiled.diagnostics());
+            if (cardRead.isPresent() && trayRead.isPresent()) {
+                EngineCard stated = cardRead.get().content();
+                GaugeTray held = trayRead.get().content();
+                compiled.procedure().ifPresent(procedure -> found.addAll(procedure.vet(stated, variant, held)));
+                found.sort(Diagnostic.BY_PLACE);
+            }
+            all.addAll(found);
             if (!json) {
-                report(procedure, compiled);
+                report(file, compiled, found);
             }
         }
         if (json) {
@@ -65,15 +105,22 @@ final class VetCommand implements Callable<Integer> {
         return (sound ? Exit.GOOD : Exit.BAD_INPUT).code();
     }
 
-    private void report(Path procedure, Compiled compiled) {
-        console.complain(compiled.diagnostics());
-        long errors =
-                compiled.diagnostics().stream().filter(Diagnostic::isError).count();
-        long warnings = compiled.diagnostics().size() - errors;
+    private <T> Optional<Document<T>> read(Read<Document<T>> read) {
+        console.complainOfFiles(read.problems());
+        return read.value();
+    }
+
+    private void report(Path file, Compiled compiled, List<Diagnostic> all) {
+        console.complain(all);
+        long errors = all.stream().filter(Diagnostic::isError).count();
+        long warnings = all.size() - errors;
         String found = errors == 0 && warnings == 0
                 ? "sound"
                 : counted(errors, "error") + (warnings == 0 ? "" : ", " + counted(warnings, "warning"));
-        console.print(procedure + ": " + found + "\n");
+        console.print(file + ": " + found + "\n");
+        compiled.procedure()
+                .ifPresent(procedure ->
+                        console.print("   " + Cost.of(procedure.graph()).words() + "\n"));
     }
 
     /** A few of them, each once: who reads these will find the others. */

@@ -158,6 +158,14 @@ public enum Code {
     LP442("A condition is settled beforehand"),
     LP443("A measured value must be exactly something"),
 
+    LP461("Limits are upside down on a card"),
+    LP462("A card does not state a fact that is asked for"),
+    LP463("A gauge is not on the tray"),
+    LP464("A procedure is not meant for an engine"),
+    LP465("No gauge of the tray can show that a check passes"),
+    LP466("A tolerance is smaller than its gauge's uncertainty"),
+    LP467("A card does not know a variant"),
+
     // 5xx: rehearsals
     LP501("Two rehearsals have one title"),
     LP502("A rehearsal names no engine or no gauges"),

@@ -34,7 +34,7 @@ public record GaugeNeed(String name, Kind kind, @Nullable Dimension of) {
     }
 
     /** The need that a gauge meets best, to say what it is. */
-    static GaugeNeed metBy(Gauge gauge) {
+    public static GaugeNeed metBy(Gauge gauge) {
         if (gauge instanceof ReadingInstrument instrument) {
             return new GaugeNeed(gauge.name(), Kind.READING, instrument.of());
         }

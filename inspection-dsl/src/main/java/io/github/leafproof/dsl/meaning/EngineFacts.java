@@ -37,6 +37,7 @@ final class EngineFacts {
             return null;
         }
         Type type = type(known.get().kind());
+        names.expressions().sites().facts.putIfAbsent("engine." + path, fact.span());
         return new Typed(names.fact(path, type), type);
     }
 

@@ -59,8 +59,8 @@ final class Held {
         if (!tolerated.isEmpty() && isWithin(value, toleratedLow(), toleratedHigh())) {
             fates.add(Fate.TOLERATED);
         }
-        boolean low = lower != null && (value.low() < lower.high() || held.strict());
-        boolean high = upper != null && (upper.low() < value.high() || held.strict());
+        boolean low = lower != null && (isBeyond(value.low(), lower.high()) || held.strict());
+        boolean high = upper != null && (isBeyond(upper.low(), value.high()) || held.strict());
         boolean either = !exact && lower != null && upper != null;
         if (low || (felt && lower != null)) {
             fates.add(Fate.LOW);
@@ -129,6 +129,11 @@ final class Held {
         double low = leastLow(lower);
         double high = mostHigh(upper);
         return value.low() >= high - slack(high) || value.high() <= low + slack(low);
+    }
+
+    /** Whether one number is less than the other by more than the last bits. */
+    private static boolean isBeyond(double number, double limit) {
+        return number + 2 * slack(number) < limit;
     }
 
     static double slack(double number) {

@@ -53,12 +53,17 @@ final class LimitComparisons {
         }
         return switch (relation) {
             case IS, IS_NOT -> equal(compared, left, limit);
-            case AT_LEAST, MORE -> held(left, limit, null, tolerated, relation);
-            case AT_MOST, LESS -> held(left, null, limit, tolerated, relation);
+            case AT_LEAST, MORE -> sited(held(left, limit, null, tolerated, relation), compared);
+            case AT_MOST, LESS -> sited(held(left, null, limit, tolerated, relation), compared);
         };
     }
 
-    private static Formula held(
+    private LimitsHeld sited(LimitsHeld held, Expression written) {
+        expressions.sites().compared.put(held, written.span());
+        return held;
+    }
+
+    private static LimitsHeld held(
             Typed left, @Nullable Formula lower, @Nullable Formula upper, List<Formula> tolerated, Relation relation) {
         List<Formula> named = new ArrayList<>();
         named.add(lower != null ? lower : Objects.requireNonNull(upper));
@@ -139,7 +144,7 @@ final class LimitComparisons {
                 .sites()
                 .limits
                 .add(new Sites.Limits(held, between.low().span(), between.high().span()));
-        return held;
+        return sited(held, between);
     }
 
     @Nullable
@@ -184,7 +189,7 @@ final class LimitComparisons {
                 new Wording("within %s of %s" + (wider == null ? "" : ", tolerated to %s"), named));
         Span span = within.tolerance().span();
         expressions.sites().limits.add(new Sites.Limits(held, span, span));
-        return held;
+        return sited(held, within);
     }
 
     private static Formula apart(Formula middle, Formula by, int sign) {

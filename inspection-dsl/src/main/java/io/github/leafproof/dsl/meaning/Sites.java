@@ -6,7 +6,10 @@ import io.github.leafproof.dsl.formula.SameNumber;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Expression;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Where in the text decisions and limits stand that only make sense, or none, once all names are understood. */
 final class Sites {
@@ -27,4 +30,10 @@ final class Sites {
     final List<If> ifs = new ArrayList<>();
     final List<Limits> limits = new ArrayList<>();
     final List<Same> sames = new ArrayList<>();
+
+    /** Each comparison with limits; by identity, since a loop makes equal ones in several rounds. */
+    final IdentityHashMap<LimitsHeld, Span> compared = new IdentityHashMap<>();
+
+    /** Where each fact of the engine is first asked for. */
+    final Map<String, Span> facts = new HashMap<>();
 }

@@ -100,7 +100,8 @@ public final class Understanding {
                         applies,
                         rule,
                         release));
-        return new Understood(Optional.of(graph), outline.rehearsals, found);
+        Vetting vetting = new Vetting(outline, names.expressions().sites(), graph);
+        return new Understood(Optional.of(graph), outline.rehearsals, found, Optional.of(vetting));
     }
 
     /** Whether a procedure is for an engine is asked before anything is entered, so only the engine may answer it. */

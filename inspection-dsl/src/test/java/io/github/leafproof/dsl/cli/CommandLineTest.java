@@ -181,7 +181,29 @@ class CommandLineTest {
         Terminal said = Terminal.run(
                 "vet", Terminal.BENCH.resolve("first_look.inspection").toString());
 
-        assertThat(said).isEqualTo(new Terminal(0, "BENCH/first_look.inspection: sound\n", ""));
+        assertThat(said.exit()).isZero();
+        assertThat(said.err()).isEmpty();
+        assertThat(said.out())
+                .startsWith(
+                        "BENCH/first_look.inspection: sound\n   23 checks, 26 observations; judging takes at most ");
+    }
+
+    @Test
+    void a_procedure_is_vetted_with_the_card_and_the_tray_it_will_be_used_with() {
+        String procedure = Terminal.BENCH.resolve("first_look.inspection").toString();
+        String card = Terminal.BENCH.resolve("cards/quillan-15.json").toString();
+        String tray = Terminal.BENCH.resolve("trays/bench-one.json").toString();
+
+        assertThat(Terminal.run("vet", procedure, "--card", card, "--tray", tray)
+                        .out())
+                .contains("sound");
+        assertThat(Terminal.run("vet", procedure, "--card", card, "--tray", tray, "--variant", "late")
+                        .err())
+                .contains("LP467", "late cam");
+        assertThat(Terminal.run("vet", procedure, "--card", card, "--tray", card)
+                        .exit())
+                .isEqualTo(2);
+        assertThat(Terminal.run("vet", procedure, "--card", card).err()).contains("give both --card and --tray");
     }
 
     @Test
@@ -206,23 +228,23 @@ class CommandLineTest {
     void a_rehearsal_that_surprises_shows_what_came_instead_and_why() throws IOException {
         Terminal.copyBench(here);
         String procedure = file("surprise.inspection", """
-                procedure lash_only "Lash only" revision 1
-                gauge leaves : leaf set
-                observe lash : gap with leaves ask "Offer the leaves"
-                check inside "Lash is inside" critical {
-                  require lash between engine.lash_min and engine.lash_max
-                }
-                rehearse "somebody trusts the marking" {
-                  engine "cards/quillan-15.json"   gauges "trays/bench-one.json"
-                  enter lash passes "0.05" refuses "0.10"
-                  expect inside passes
-                  expect release ready
-                }
-                rehearse "a card that is not there" {
-                  engine "cards/nobody.json"   gauges "trays/bench-one.json"
-                  expect inside untested
-                }
-                """);
+            procedure lash_only "Lash only" revision 1
+            gauge leaves : leaf set
+            observe lash : gap with leaves ask "Offer the leaves"
+            check inside "Lash is inside" critical {
+              require lash between engine.lash_min and engine.lash_max
+            }
+            rehearse "somebody trusts the marking" {
+              engine "cards/quillan-15.json"   gauges "trays/bench-one.json"
+              enter lash passes "0.05" refuses "0.10"
+              expect inside passes
+              expect release ready
+            }
+            rehearse "a card that is not there" {
+              engine "cards/nobody.json"   gauges "trays/bench-one.json"
+              expect inside untested
+            }
+            """);
 
         Golden.hold("cli/rehearse-surprise", Terminal.run("rehearse", procedure).whole(here));
         assertThat(Terminal.run("rehearse", here.resolve("absent.inspection").toString(), procedure)
