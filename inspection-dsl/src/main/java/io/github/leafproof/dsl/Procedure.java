@@ -42,8 +42,7 @@ public final class Procedure {
     private final List<Declaration.Rehearse> rehearsals;
     private final Vetting vetting;
 
-    private Procedure(
-            ProcedureText text, CheckGraph graph, List<Declaration.Rehearse> rehearsals, Vetting vetting) {
+    private Procedure(ProcedureText text, CheckGraph graph, List<Declaration.Rehearse> rehearsals, Vetting vetting) {
         this.text = text;
         this.graph = graph;
         this.rehearsals = List.copyOf(rehearsals);

@@ -100,7 +100,7 @@ public final class Understanding {
                         applies,
                         rule,
                         release));
-        Vetting vetting = new Vetting(outline, names.expressions().sites(), graph);
+        Vetting vetting = new Vetting(outline, names.expressions().sites(), graph, text.sources());
         return new Understood(Optional.of(graph), outline.rehearsals, found, Optional.of(vetting));
     }
 

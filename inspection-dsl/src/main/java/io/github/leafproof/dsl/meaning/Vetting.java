@@ -10,6 +10,7 @@ import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.dsl.graph.StatedFacts;
 import io.github.leafproof.dsl.message.BenchDiagnostics;
 import io.github.leafproof.dsl.source.Damage;
+import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.inspection.engine.EngineCard;
@@ -28,8 +29,11 @@ public final class Vetting {
     private final Outline outline;
     private final Sites sites;
     private final CheckGraph graph;
+    private final List<SourceText> files;
 
-    Vetting(Outline outline, Sites sites, CheckGraph graph) {
+    /** @param files the texts of the procedure in the order in which their mistakes are told */
+    Vetting(Outline outline, Sites sites, CheckGraph graph, List<SourceText> files) {
+        this.files = List.copyOf(files);
         this.outline = outline;
         this.sites = sites;
         this.graph = graph;
@@ -41,7 +45,7 @@ public final class Vetting {
      * @param variant which of the card's variants is meant, or null where that is not known
      */
     public List<Diagnostic> on(EngineCard card, @Nullable String variant, GaugeTray tray) {
-        Problems problems = new Problems(List.of(), Damage.none());
+        Problems problems = new Problems(List.of(), files, Damage.none());
         String known = variant;
         if (variant != null && !card.knowsVariant(variant)) {
             problems.add(BenchDiagnostics.noVariant(

@@ -44,7 +44,8 @@ class SeveralFilesTest {
     void vetting_takes_the_root_that_is_named() {
         assertThat(Terminal.run("vet", procedure).err()).contains("LP160");
         assertThat(Terminal.run("vet", "--root", here.toString(), procedure))
-                .isEqualTo(new Terminal(0, procedure + ": sound\n", ""));
+                .isEqualTo(new Terminal(
+                        0, procedure + ": sound\n   1 check, 1 observation; judging takes at most 6 steps\n", ""));
     }
 
     @Test

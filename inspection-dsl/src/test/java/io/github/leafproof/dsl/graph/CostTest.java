@@ -99,7 +99,7 @@ class CostTest {
         Formula branch = new IfElse(yes, held, new Constant(Value.Judged.NO, "no"));
         Formula requirement = new Joined(true, List.of(branch, new Not(yes), held));
         CheckGraph graph = CheckGraph.of(
-                new CheckGraph.Identity("p", "P", 1, ""),
+                new CheckGraph.Identity("p", "P", 1, "", List.of()),
                 new CheckGraph.Parts(
                         List.of(),
                         List.of(),
