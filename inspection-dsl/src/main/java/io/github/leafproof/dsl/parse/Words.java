@@ -110,7 +110,11 @@ final class Words {
         return switch (type(index)) {
             case InspectionLexer.SETUP -> hasInLine(index + 1, InspectionLexer.STARTS);
             case InspectionLexer.HAZARD -> type(index + 2) == InspectionLexer.STRING;
-            case InspectionLexer.RELEASE -> type(index - 1) != InspectionLexer.EXPECT && !standsForAName(index);
+            // After these two it is what a rehearsal expects.
+            case InspectionLexer.RELEASE ->
+                type(index - 1) != InspectionLexer.EXPECT
+                        && type(index - 1) != InspectionLexer.COMMA
+                        && !standsForAName(index);
             default -> Keywords.ITEMS.contains(type(index)) && !standsForAName(index);
         };
     }
