@@ -9,6 +9,8 @@ import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.QuantityException;
 import io.github.leafproof.inspection.quantity.Spelling;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -56,6 +58,9 @@ record ShopFact(Node.Fact declared, Fact stated, String place) {
         if (type instanceof Type.Text && stated instanceof Fact.Word word) {
             return new Value.Words(word.word());
         }
+        if (type instanceof Type.Date && stated instanceof Fact.Word word) {
+            return day(word.word(), complaint);
+        }
         if (type instanceof Type.Items && stated instanceof Fact.Words words) {
             return new Value.Things(words.words());
         }
@@ -82,6 +87,14 @@ record ShopFact(Node.Fact declared, Fact stated, String place) {
     private @Nullable Value count(Quantity amount, Complaint complaint) {
         boolean whole = amount.dimension().isRatio() && amount.toString().matches("[0-9]{1,9}");
         return whole ? Value.Amount.stated(amount) : otherKind(complaint);
+    }
+
+    private @Nullable Value day(String written, Complaint complaint) {
+        try {
+            return new Value.Day(LocalDate.parse(written));
+        } catch (DateTimeException noDay) {
+            return otherKind(complaint);
+        }
     }
 
     private @Nullable Value pick(Type.Choice choice, String word, Complaint complaint) {
@@ -128,6 +141,9 @@ record ShopFact(Node.Fact declared, Fact stated, String place) {
         }
         if (type instanceof Type.Items) {
             return "a list: [ \"…\", \"…\" ]";
+        }
+        if (type instanceof Type.Date) {
+            return "year, month and day: \"2026-03-04\"";
         }
         if (type instanceof Type.Count) {
             return "a whole number without quotes: 3";

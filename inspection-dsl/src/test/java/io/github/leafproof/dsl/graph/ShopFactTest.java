@@ -20,13 +20,14 @@ class ShopFactTest {
             card wear : grade none < some < much
             card shelf : text
             card tools : items
+            card bought : date
             observe drop : length ask "Drop; the tank is on shelf {engine.shelf}"
             observe found : items ask "Found"
             check level "Level" minor { require drop within 10 mm of engine.tank_offset }
             check few "Few" minor { require engine.plugs at most 2 and engine.share at most 0.5 }
             check open_vent "Open" minor { require not engine.pressurised and engine.tank_kind is round }
             check kept "Kept" minor { require engine.wear at most some and found has all of engine.tools }
-            check shelved "Shelved" minor { require engine.shelf is "8 mm" }
+            check shelved "Shelved" minor { require engine.shelf is "8 mm" and engine.bought is before 2026-01-01 }
             """);
 
     private static Workshop stating(String shop) {
@@ -35,7 +36,7 @@ class ShopFactTest {
 
     private static final String ALL =
             "\"tank_offset\": \"8 mm\", \"share\": 0.25, \"plugs\": 2, \"pressurised\": false,"
-                    + " \"tank_kind\": \"round\", \"wear\": \"some\", \"shelf\": \"8 mm\", \"tools\": [\"key\"], \"other\": 1";
+                    + " \"tank_kind\": \"round\", \"wear\": \"some\", \"shelf\": \"8 mm\", \"tools\": [\"key\"], \"bought\": \"2024-05-01\", \"other\": 1";
 
     @Test
     void each_kind_of_fact_is_read_as_it_is_declared() {
@@ -51,7 +52,7 @@ class ShopFactTest {
 
     @Test
     void a_fact_that_the_card_does_not_state_leaves_untested_what_needs_it_and_is_named() {
-        Workshop bench = stating("\"shelf\": \"8 mm\"").observe("drop", "\"12 mm\"");
+        Workshop bench = stating("\"shelf\": \"8 mm\", \"bought\": \"2024-05-01\"").observe("drop", "\"12 mm\"");
 
         assertThat(bench.outcome("level")).isEqualTo(Outcome.UNTESTED);
         assertThat(bench.check("level").missing())
@@ -104,6 +105,8 @@ class ShopFactTest {
                 "\"wear\": \"some\" | \"wear\": \"brown\" | engine.wear as grade none < some < much, not brown | write one of these",
                 "\"shelf\": \"8 mm\" | \"shelf\": 8 | engine.shelf as text, and the card says 8 | write it as a text in quotes: \"…\"",
                 "\"tools\": [\"key\"] | \"tools\": \"key\" | engine.tools as items, and the card says \"key\" | write it as a list: [ \"…\", \"…\" ]",
+                "\"bought\": \"2024-05-01\" | \"bought\": \"May 2024\" | engine.bought as date, and the card says \"May 2024\" | write it as year, month and day: \"2026-03-04\"",
+                "\"bought\": \"2024-05-01\" | \"bought\": 2024 | engine.bought as date, and the card says 2024 | write it as year, month and day: \"2026-03-04\"",
                 "\"shelf\": \"8 mm\" | \"shelf\": [\"a\"] | engine.shelf as text, and the card says a list of texts | write it as a text in quotes: \"…\"",
             })
     void what_is_no_such_thing_is_refused_with_its_place(String good, String bad, String message, String help) {
