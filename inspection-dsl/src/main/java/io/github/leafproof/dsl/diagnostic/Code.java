@@ -170,6 +170,9 @@ public enum Code {
     LP501("Two rehearsals have one title"),
     LP502("A rehearsal names no engine or no gauges"),
     LP503("A rehearsal expects nothing"),
+    LP505("A rehearsal enters what cannot be entered"),
+    LP506("A rehearsal contradicts itself"),
+    LP507("A rehearsal expects what never comes"),
 
     // 7xx: bounds
     LP701("A file that is too large"),

@@ -22,6 +22,11 @@ final class Reach {
         this.checkReach = new CheckReach(problems, outline, always);
     }
 
+    /** What each check can come to; known once it was looked for. */
+    CheckReach ofChecks() {
+        return checkReach;
+    }
+
     /** Limits that nothing can lie between. */
     void limits(Sites sites) {
         new LimitReach(problems, always).look(sites);

@@ -71,6 +71,8 @@ public final class Understanding {
         Formula applies = applies();
         ReleaseRule release = new Releases(problems, outline).rule();
         new Rehearsals(problems, outline).look();
+        RehearsalProofs rehearsed = new RehearsalProofs(problems, outline.rehearsals, observed);
+        rehearsed.look();
         if (!problems.anyError()) {
             Ground ground = new Ground(names.facts(), observed, names.derived());
             Reach reach = new Reach(problems, outline, ground, applies);
@@ -78,6 +80,7 @@ public final class Understanding {
             reach.limits(sites);
             if (!problems.anyError()) {
                 reach.look(sites, observed, judged, release);
+                rehearsed.look(reach.ofChecks());
             }
             // A misspelt name leaves another unused; who mends the one need not hear of the other.
             new Unused(problems, outline, names).look();

@@ -52,7 +52,8 @@ class ShopFactTest {
 
     @Test
     void a_fact_that_the_card_does_not_state_leaves_untested_what_needs_it_and_is_named() {
-        Workshop bench = stating("\"shelf\": \"8 mm\", \"bought\": \"2024-05-01\"").observe("drop", "\"12 mm\"");
+        Workshop bench =
+                stating("\"shelf\": \"8 mm\", \"bought\": \"2024-05-01\"").observe("drop", "\"12 mm\"");
 
         assertThat(bench.outcome("level")).isEqualTo(Outcome.UNTESTED);
         assertThat(bench.check("level").missing())

@@ -91,7 +91,7 @@ class RehearsingTest {
     void what_cannot_be_entered_is_told_with_its_place_in_the_procedure() {
         Rehearsed rehearsed = run("""
                   enter lash passes "thin"
-                  enter flips 2.5
+                  enter flips 2000000000
                   expect release ready
                 """);
 
