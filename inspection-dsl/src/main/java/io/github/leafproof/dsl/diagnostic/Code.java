@@ -43,6 +43,11 @@ public enum Code {
     LP139("A file for another version of the language"),
     LP140("A word that is not needed"),
     LP141("A comma between the answers of a choice"),
+    LP142("A brace that opens nothing"),
+    LP143("A text without quotes"),
+    LP144("Words in the wrong order"),
+    LP145("A name of several words"),
+    LP146("A declaration without its first word"),
     LP160("A used file cannot be found"),
     LP161("A used file is named in a way that leads elsewhere"),
     LP162("A link leads out of the procedures' folder"),
@@ -53,11 +58,6 @@ public enum Code {
     LP167("A used file is not one of a procedure"),
     LP168("A file is used within a stage or a loop"),
     LP169("A file is used twice"),
-    LP142("A brace that opens nothing"),
-    LP143("A text without quotes"),
-    LP144("Words in the wrong order"),
-    LP145("A name of several words"),
-    LP146("A declaration without its first word"),
 
     // 2xx: dimensions, units and types
     LP201("Unlike quantities are compared"),
