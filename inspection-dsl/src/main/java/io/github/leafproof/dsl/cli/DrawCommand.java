@@ -8,18 +8,15 @@ import io.github.leafproof.dsl.draw.Picture;
 import io.github.leafproof.dsl.draw.SvgDrawing;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judgement;
-import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.record.TextFile;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -57,24 +54,8 @@ final class DrawCommand implements Callable<Integer> {
     @Option(names = "--sheet", paramLabel = "F", description = "The job sheet whose outcomes are shown.")
     private @Nullable Path sheet;
 
-    @Option(
-            names = "--card",
-            paramLabel = "F",
-            description = "The engine card; otherwise the one that the sheet names, seen from the sheet.")
-    private @Nullable Path card;
-
-    @Option(
-            names = "--tray",
-            paramLabel = "F",
-            description = "The gauge tray; otherwise the one that the sheet names, seen from the sheet.")
-    private @Nullable Path tray;
-
-    @Option(
-            names = "--units",
-            paramLabel = "metric|inch",
-            description = "The units to show numbers in; metric if not given.",
-            converter = UnitsWord.class)
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private EngineOptions engine = new EngineOptions();
 
     @Mixin
     private RootOption root = new RootOption();
@@ -89,21 +70,14 @@ final class DrawCommand implements Callable<Integer> {
     public Integer call() {
         Target target = Target.of(output, "-o", "picture");
         Optional<Function<Picture, String>> drawing = drawing();
-        boolean sheetLacks = sheet == null && (card != null || tray != null);
-        if (sheetLacks) {
-            console.err().print(ExplainCommand.SHEET_LACKS);
-        }
-        boolean overwrites = target != null
-                && Stream.of(procedure, sheet, card, tray)
-                        .filter(Objects::nonNull)
-                        .anyMatch(input -> target.overwrites(input, console));
+        boolean sheetLacks = engine.lackTheir(sheet, console);
+        boolean overwrites = engine.wouldBeOverwritten(target, procedure, sheet, console);
         if (drawing.isEmpty() || sheetLacks || overwrites) {
             return Exit.BAD_INPUT.code();
         }
         Compiled compiled = root.read(procedure);
         console.complain(compiled.diagnostics());
-        Optional<Evidence.Files> files =
-                sheet == null ? Optional.empty() : new EngineFiles(sheet, card, tray, target, console).read();
+        Optional<Evidence.Files> files = sheet == null ? Optional.empty() : engine.read(sheet, target, console);
         if (compiled.procedure().isEmpty() || (sheet != null && files.isEmpty())) {
             return Exit.BAD_INPUT.code();
         }
@@ -113,7 +87,7 @@ final class DrawCommand implements Callable<Integer> {
     }
 
     private Optional<Picture> judged(Procedure read, Evidence.Files files) {
-        Read<Judgement> judged = read.judgement(files.card(), files.tray(), files.sheet(), units);
+        Read<Judgement> judged = read.judgement(files.card(), files.tray(), files.sheet(), engine.units());
         console.complainOfFiles(judged.problems());
         return judged.value().map(Picture::of);
     }

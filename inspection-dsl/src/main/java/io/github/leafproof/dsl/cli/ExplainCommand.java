@@ -11,7 +11,6 @@ import io.github.leafproof.dsl.report.Explanation;
 import io.github.leafproof.dsl.report.ExplanationJson;
 import io.github.leafproof.dsl.report.ExplanationText;
 import io.github.leafproof.inspection.quantity.Spelling;
-import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.record.Read;
 import java.nio.file.Path;
 import java.util.List;
@@ -42,11 +41,6 @@ import picocli.CommandLine.Parameters;
         })
 final class ExplainCommand implements Callable<Integer> {
 
-    static final String SHEET_LACKS = """
-            leafproof: a card and a tray are of no use without a sheet
-               help: name the job sheet with --sheet
-            """;
-
     private static final int MOST_NAMED = 40;
 
     @Parameters(index = "0", paramLabel = "PROCEDURE", description = "The procedure's file, ending in .inspection.")
@@ -61,27 +55,11 @@ final class ExplainCommand implements Callable<Integer> {
             description = "The job sheet of the engine whose verdict is explained.")
     private @Nullable Path sheet;
 
-    @Option(
-            names = "--card",
-            paramLabel = "F",
-            description = "The engine card; otherwise the one that the sheet names, seen from the sheet.")
-    private @Nullable Path card;
-
-    @Option(
-            names = "--tray",
-            paramLabel = "F",
-            description = "The gauge tray; otherwise the one that the sheet names, seen from the sheet.")
-    private @Nullable Path tray;
-
     @Option(names = "--json", description = "Explain on standard output as JSON, for other programs.")
     private boolean json;
 
-    @Option(
-            names = "--units",
-            paramLabel = "metric|inch",
-            description = "The units to show numbers in; metric if not given.",
-            converter = UnitsWord.class)
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private EngineOptions engine = new EngineOptions();
 
     @Mixin
     private RootOption root = new RootOption();
@@ -94,15 +72,13 @@ final class ExplainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (sheet == null && (card != null || tray != null)) {
-            console.err().print(SHEET_LACKS);
+        if (engine.lackTheir(sheet, console)) {
             return Exit.BAD_INPUT.code();
         }
         Compiled compiled = root.read(procedure);
         console.complain(compiled.diagnostics());
         Optional<Node.Check> asked = compiled.procedure().flatMap(read -> find(read.graph()));
-        Optional<Evidence.Files> files =
-                sheet == null ? Optional.empty() : new EngineFiles(sheet, card, tray, null, console).read();
+        Optional<Evidence.Files> files = sheet == null ? Optional.empty() : engine.read(sheet, null, console);
         if (asked.isEmpty() || (sheet != null && files.isEmpty())) {
             return Exit.BAD_INPUT.code();
         }
@@ -115,7 +91,7 @@ final class ExplainCommand implements Callable<Integer> {
     }
 
     private Optional<Judgement> judged(Procedure read, Evidence.Files files) {
-        Read<Judgement> judged = read.judgement(files.card(), files.tray(), files.sheet(), units);
+        Read<Judgement> judged = read.judgement(files.card(), files.tray(), files.sheet(), engine.units());
         console.complainOfFiles(judged.problems());
         return judged.value();
     }

@@ -3,17 +3,14 @@ package io.github.leafproof.dsl.cli;
 import io.github.leafproof.dsl.Compiled;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.report.TextReport;
-import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.record.ReportFile;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -41,27 +38,11 @@ final class InspectCommand implements Callable<Integer> {
     @Option(names = "--sheet", paramLabel = "F", required = true, description = "The job sheet.")
     private Path sheet = Path.of("");
 
-    @Option(
-            names = "--card",
-            paramLabel = "F",
-            description = "The engine card; otherwise the one that the sheet names, seen from the sheet.")
-    private @Nullable Path card;
-
-    @Option(
-            names = "--tray",
-            paramLabel = "F",
-            description = "The gauge tray; otherwise the one that the sheet names, seen from the sheet.")
-    private @Nullable Path tray;
-
     @Option(names = "--json", paramLabel = "F", description = "Write the report there as JSON, too.")
     private @Nullable Path json;
 
-    @Option(
-            names = "--units",
-            paramLabel = "metric|inch",
-            description = "The units to show numbers in; metric if not given.",
-            converter = UnitsWord.class)
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private EngineOptions engine = new EngineOptions();
 
     @Mixin
     private RootOption root = new RootOption();
@@ -75,7 +56,7 @@ final class InspectCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Target target = Target.of(json, "--json", "report");
-        if (target != null && overwritesAnInput(target)) {
+        if (engine.wouldBeOverwritten(target, procedure, sheet, console)) {
             return Exit.BAD_INPUT.code();
         }
         Compiled compiled = root.read(procedure);
@@ -83,21 +64,15 @@ final class InspectCommand implements Callable<Integer> {
         if (target != null && overwritesAPart(target, compiled)) {
             return Exit.BAD_INPUT.code();
         }
-        Optional<Evidence.Files> files = new EngineFiles(sheet, card, tray, target, console).read();
+        Optional<Evidence.Files> files = engine.read(sheet, target, console);
         if (compiled.procedure().isEmpty() || files.isEmpty()) {
             return Exit.BAD_INPUT.code();
         }
         Read<Report> report = compiled.procedure()
                 .get()
-                .judge(files.get().card(), files.get().tray(), files.get().sheet(), units);
+                .judge(files.get().card(), files.get().tray(), files.get().sheet(), engine.units());
         console.complainOfFiles(report.problems());
         return report.value().map(this::hand).orElse(Exit.BAD_INPUT).code();
-    }
-
-    private boolean overwritesAnInput(Target target) {
-        return Stream.of(procedure, sheet, card, tray)
-                .filter(Objects::nonNull)
-                .anyMatch(input -> target.overwrites(input, console));
     }
 
     private boolean overwritesAPart(Target target, Compiled compiled) {
