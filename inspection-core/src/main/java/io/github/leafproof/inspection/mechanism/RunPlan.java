@@ -57,7 +57,9 @@ public record RunPlan(String name, PistonBuild build, List<Block> blocks, String
                         List.of(
                                 Block.of(5, "2 min", "4000 rpm", "6000 rpm", "rich"),
                                 Block.of(5, "3 min", "6000 rpm", "8000 rpm", "rich"),
-                                Block.of(3, "5 min", "8000 rpm", "9000 rpm", "rich, with peaks of 10 s")),
+                                // Nobody states a speed for "fast"; run-in is spoken of as rising to 8000 rpm (common
+                                // practice).
+                                Block.of(3, "5 min", "6000 rpm", "8000 rpm", "fast and rich, with peaks of 10 s")),
                         "check lash again when cold; then fly rich"),
                 new RunPlan(
                         "heat cycles, ringed",
