@@ -12,36 +12,59 @@ import io.github.leafproof.inspection.record.JobSheet;
 import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.record.SheetFile;
 import io.github.leafproof.inspection.record.TrayFile;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The example bench, its files named as somebody names them who stands in the project's folder. */
 final class Bench {
-    static final Procedure FIRST_LOOK =
-            Procedure.read(Project.BENCH.resolve("first_look.inspection")).orElseThrow();
+    static final Procedure FIRST_LOOK = procedure("first_look");
 
-    static final Procedure TANK =
-            Procedure.read(Project.BENCH.resolve("tank.inspection")).orElseThrow();
+    private static final Map<String, Procedure> PROCEDURES = new ConcurrentHashMap<>();
 
     private static final String NAMED = "examples/bench/";
 
     private Bench() {}
 
+    static Procedure procedure(String name) {
+        return Procedure.read(Project.BENCH.resolve(name + ".inspection")).orElseThrow();
+    }
+
+    /** The names of all procedures of the bench. */
+    static List<String> procedures() {
+        try (Stream<Path> files = Files.list(Project.BENCH)) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith(".inspection"))
+                    .map(name -> name.substring(0, name.length() - ".inspection".length()))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     static Report judge(String sheetFile) {
         return Reporting.of(judgement(sheetFile));
     }
 
+    /** Judges a sheet by the procedure that it names, which lies at the top of the bench. */
     static Judgement judgement(String sheetFile) {
         Document<JobSheet> sheet = sheet(sheetFile);
         JobSheet content = sheet.content();
-        Procedure procedure = content.procedure().equals("tank") ? TANK : FIRST_LOOK;
-        return procedure
+        return PROCEDURES
+                .computeIfAbsent(content.procedure(), Bench::procedure)
                 .judgement(card(seen(content.card())), tray(seen(content.tray())), sheet, UnitSystem.METRIC)
                 .orElseThrow();
     }
 
-    /** A sheet names its card and its tray as seen from its own folder. */
+    /** A sheet names its card and its tray as seen from its own folder, which stands beside that of the others. */
     private static String seen(@Nullable String fromSheet) {
         return Path.of("sheets")
                 .resolve(Objects.requireNonNull(fromSheet))
@@ -51,7 +74,8 @@ final class Bench {
     }
 
     static Document<JobSheet> sheet(String file) {
-        return SheetFile.parse(NAMED + "sheets/" + file, Project.bytes(Project.BENCH.resolve("sheets/" + file)))
+        String path = file.contains("/") ? file : "sheets/" + file;
+        return SheetFile.parse(NAMED + path, Project.bytes(Project.BENCH.resolve(path)))
                 .orElseThrow();
     }
 

@@ -7,7 +7,6 @@ import io.github.leafproof.dsl.rehearsal.Rehearsed;
 import io.github.leafproof.dsl.rehearsal.Rehearsing;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -21,12 +20,12 @@ class RehearsalsTest {
 
     @TestFactory
     List<DynamicTest> each_rehearsal_comes_to_what_it_expects() {
-        return Stream.of("first_look.inspection", "tank.inspection")
-                .flatMap(file -> rehearsed(file).stream())
-                .map(each -> DynamicTest.dynamicTest(each.title(), () -> {
-                    assertThat(each.problems()).isEmpty();
-                    assertThat(each.surprises()).isEmpty();
-                }))
+        return Bench.procedures().stream()
+                .flatMap(name -> rehearsed(name + ".inspection").stream()
+                        .map(each -> DynamicTest.dynamicTest(name + ": " + each.title(), () -> {
+                            assertThat(each.problems()).isEmpty();
+                            assertThat(each.surprises()).isEmpty();
+                        })))
                 .toList();
     }
 
