@@ -1,5 +1,6 @@
 package io.github.leafproof.inspection.record;
 
+import io.github.leafproof.inspection.quantity.Quantity;
 import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param by who entered it; null when the sheet does not say
  * @param at when; null when the sheet does not say
  * @param note a remark; null when there is none
+ * @param runningTime how long the engine had run in all by then, as this entry, one above it or the sheet says; null when
+ *     none does
  * @param place where in the sheet it stands, as {@link Problem#place()} gives it
  */
 public record Entry(
@@ -22,4 +25,11 @@ public record Entry(
         @Nullable String by,
         @Nullable OffsetDateTime at,
         @Nullable String note,
-        String place) {}
+        @Nullable Quantity runningTime,
+        String place) {
+
+    /** The same entry, made when the engine had run so long. */
+    Entry after(@Nullable Quantity running) {
+        return new Entry(observe, given, corrects, by, at, note, running, place);
+    }
+}

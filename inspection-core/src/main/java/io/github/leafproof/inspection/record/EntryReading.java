@@ -1,6 +1,7 @@
 package io.github.leafproof.inspection.record;
 
 import io.github.leafproof.inspection.quantity.Dimension;
+import io.github.leafproof.inspection.quantity.Quantity;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +25,7 @@ final class EntryReading {
             "by",
             "at",
             "note",
+            "running_time",
             "adjust",
             "turn");
 
@@ -42,6 +44,7 @@ final class EntryReading {
             @Nullable String by = fields.orNull("by", s -> s.text("who made the entry, as text"));
             @Nullable OffsetDateTime at = fields.orNull("at", Spot::moment);
             @Nullable String note = fields.orNull("note", s -> s.text("a remark"));
+            @Nullable Quantity runningTime = fields.orNull("running_time", s -> Amounts.zeroOrMore(s, Dimension.TIME));
             boolean corrects = fields.optional("corrects").flatMap(Spot::yesNo).orElse(false);
             Optional<String> name = fields.has("adjust") ? name(fields, "adjust") : name(fields, "observe");
             Optional<Given> given = fields.has("adjust") ? adjusted(fields) : observation(fields);
@@ -59,8 +62,15 @@ final class EntryReading {
             });
             return spot.errors() > before
                     ? Optional.empty()
-                    : Optional.of(
-                            new Entry(name.orElseThrow(), given.orElseThrow(), corrects, by, at, note, fields.place()));
+                    : Optional.of(new Entry(
+                            name.orElseThrow(),
+                            given.orElseThrow(),
+                            corrects,
+                            by,
+                            at,
+                            note,
+                            runningTime,
+                            fields.place()));
         });
     }
 

@@ -73,7 +73,10 @@ public enum FileMistake {
     // What looks odd, and can be used all the same
     LP681("The displacement does not follow from bore and stroke", Level.WARNING),
     LP682("A leaf measures far from its marking", Level.WARNING),
-    LP683("The times of the entries run backwards", Level.WARNING);
+    LP683("The times of the entries run backwards", Level.WARNING),
+
+    // What an engine's history shows, on one sheet or over several
+    LP684("The running time becomes less");
 
     private final String meaning;
     private final Level level;

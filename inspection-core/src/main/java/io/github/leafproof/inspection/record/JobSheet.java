@@ -1,5 +1,6 @@
 package io.github.leafproof.inspection.record;
 
+import io.github.leafproof.inspection.quantity.Quantity;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param tray the file of the gauge tray; null when whoever judges names it
  * @param engine the engine on the bench
  * @param date the day the work was done; calibrations are due or not on this day
+ * @param runningTime how long the engine had run in all when the sheet was begun; null when nobody kept account
  * @param entries what was entered, a timeline: a later entry never overwrites an earlier one
  */
 public record JobSheet(
@@ -24,6 +26,7 @@ public record JobSheet(
         @Nullable String tray,
         SheetEngine engine,
         LocalDate date,
+        @Nullable Quantity runningTime,
         List<Entry> entries) {
     public JobSheet {
         entries = List.copyOf(entries);

@@ -1,5 +1,7 @@
 package io.github.leafproof.inspection.record;
 
+import io.github.leafproof.inspection.quantity.Dimension;
+import io.github.leafproof.inspection.quantity.Quantity;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -7,11 +9,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** From JSON to a job sheet. */
 final class SheetReading {
     private static final List<String> KEYS =
-            List.of("sheet", "procedure", "revision", "card", "tray", "engine", "date", "entries");
+            List.of("sheet", "procedure", "revision", "card", "tray", "engine", "date", "running_time", "entries");
 
     private static final List<String> ENGINE_KEYS = List.of("serial", "condition", "owner", "variant");
 
@@ -34,9 +37,10 @@ final class SheetReading {
                     .flatMap(SheetReading::engine);
             Optional<LocalDate> date =
                     fields.required("date", "the day the work was done").flatMap(Spot::date);
+            @Nullable Quantity runningTime = fields.orNull("running_time", s -> Amounts.zeroOrMore(s, Dimension.TIME));
             List<Entry> entries = fields.required("entries", "what was entered, in that order")
                     .flatMap(list -> list.items("a list of entries"))
-                    .map(SheetReading::entries)
+                    .map(spots -> entries(spots, runningTime))
                     .orElse(List.of());
             return spot.errors() > before
                     ? Optional.empty()
@@ -48,6 +52,7 @@ final class SheetReading {
                             tray.orElse(null),
                             engine.orElseThrow(),
                             date.orElseThrow(),
+                            runningTime,
                             entries));
         });
     }
@@ -61,22 +66,42 @@ final class SheetReading {
                         fields.orNull("variant", s -> s.text("a variant of the card"))));
     }
 
-    private static List<Entry> entries(List<Spot> spots) {
+    private static List<Entry> entries(List<Spot> spots, @Nullable Quantity begunAfter) {
         List<Entry> entries = new ArrayList<>();
         Set<String> observed = new HashSet<>();
-        Optional<OffsetDateTime> last = Optional.empty();
+        @Nullable OffsetDateTime last = null;
+        @Nullable Quantity running = begunAfter;
         for (Spot spot : spots) {
-            Optional<Entry> read = EntryReading.entry(spot, observed);
-            read.ifPresent(entries::add);
-            Optional<OffsetDateTime> at = read.flatMap(entry -> Optional.ofNullable(entry.at()));
-            if (at.isPresent() && last.isPresent() && at.get().isBefore(last.get())) {
-                spot.complain(
-                        FileMistake.LP683,
-                        "this entry was made at " + at.get() + ", before the one above it",
-                        "entries are a timeline; check the times, or put the entries in the order they were made");
+            @Nullable Entry entry = EntryReading.entry(spot, observed).orElse(null);
+            if (entry == null) {
+                continue;
             }
-            last = at.isPresent() ? at : last;
+            notBefore(last, entry, spot);
+            last = entry.at() == null ? last : entry.at();
+            notLess(running, entry, spot);
+            running = entry.runningTime() == null ? running : entry.runningTime();
+            entries.add(entry.after(running));
         }
         return entries;
+    }
+
+    private static void notBefore(@Nullable OffsetDateTime last, Entry entry, Spot spot) {
+        if (last != null && entry.at() != null && entry.at().isBefore(last)) {
+            spot.complain(
+                    FileMistake.LP683,
+                    "this entry was made at " + entry.at() + ", before the one above it",
+                    "entries are a timeline; check the times, or put the entries in the order they were made");
+        }
+    }
+
+    /** An engine cannot have run less than before. */
+    private static void notLess(@Nullable Quantity before, Entry entry, Spot spot) {
+        Quantity now = entry.runningTime();
+        if (before != null && now != null && now.base() < before.base()) {
+            spot.complain(
+                    FileMistake.LP684,
+                    "the engine had run " + before + " before this entry, and " + now + " by it",
+                    "running_time is how long it has run in all, not since the last run; it never becomes less");
+        }
     }
 }

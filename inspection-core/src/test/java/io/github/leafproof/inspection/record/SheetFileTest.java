@@ -65,6 +65,29 @@ class SheetFileTest {
     }
 
     @Test
+    void an_engine_that_runs_while_its_sheet_is_filled_in_grows_older_from_entry_to_entry() {
+        String text = """
+                { "sheet": "1", "procedure": "p", "revision": 1, "engine": {}, "date": "2026-03-04",
+                  "running_time": "0.7 h",
+                  "entries": [
+                    { "observe": "a", "value": true },
+                    { "observe": "b", "value": true, "running_time": "1 h" },
+                    { "adjust": "b" } ] }
+                """;
+
+        JobSheet read = SheetFile.parse("s.json", text.getBytes(StandardCharsets.UTF_8))
+                .orElseThrow()
+                .content();
+
+        assertThat(read.runningTime()).isEqualTo(Quantity.parse("0.7 h"));
+        assertThat(read.entries())
+                .extracting(Entry::runningTime)
+                .containsExactly(Quantity.parse("0.7 h"), Quantity.parse("1 h"), Quantity.parse("1 h"));
+        assertThat(sheet.runningTime()).isNull();
+        assertThat(sheet.entries()).extracting(Entry::runningTime).containsOnlyNulls();
+    }
+
+    @Test
     void a_sheet_need_not_name_its_card_and_tray() {
         String text = "{ \"sheet\": \"1\", \"procedure\": \"p\", \"revision\": 1, \"engine\": {}, "
                 + "\"date\": \"2026-03-04\", \"entries\": [] }";

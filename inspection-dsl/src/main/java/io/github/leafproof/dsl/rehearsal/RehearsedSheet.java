@@ -54,6 +54,7 @@ final class RehearsedSheet {
                 null,
                 new SheetEngine(null, null, null, variant),
                 DAY,
+                null,
                 entries);
         return new Document<>(
                 sheet, rehearse.span().source().name(), rehearse.span().source().sha256());
@@ -62,7 +63,7 @@ final class RehearsedSheet {
     private Entry entry(Step.Enter enter) {
         String place = enter.span().source().at(enter.span().start()).toString();
         String name = enter.target().toString();
-        return new Entry(name, given(enter.entered(), typeOf(name), place), false, null, null, null, place);
+        return new Entry(name, given(enter.entered(), typeOf(name), place), false, null, null, null, null, place);
     }
 
     private @Nullable Type typeOf(String name) {
