@@ -176,7 +176,12 @@ public record Workshop(
     }
 
     public Read<Evidence> evidence() {
-        return Evidence.of(compiled().graph(), cardRead(), trayRead(), sheetRead());
+        return evidence(compiled().graph());
+    }
+
+    /** The same sheet, held against a graph that was compiled elsewhere. */
+    public Read<Evidence> evidence(CheckGraph graph) {
+        return Evidence.of(graph, cardRead(), trayRead(), sheetRead());
     }
 
     public Judgement judged() {

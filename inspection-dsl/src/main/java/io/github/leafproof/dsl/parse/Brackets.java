@@ -97,7 +97,7 @@ final class Brackets {
     private void closeBefore(int at, CommonToken word) {
         boolean clause =
                 !words.isOnSameLine(at) && (beginsConfidence(at) || words.type(at + 2) == InspectionLexer.ADVISE);
-        if (clause || (Keywords.NEVER_INSIDE.contains(word.getType()) && !words.standsForAName(at))) {
+        if (clause || (Keywords.NEVER_INSIDE.contains(word.getType()) && !words.standsForAName(at) && !isLater(at))) {
             closeParentheses(word);
         } else if (isBehindIndex() || (word.getType() == InspectionLexer.EQUALS && isOfADefine())) {
             closeMissing(word);
@@ -109,6 +109,12 @@ final class Brackets {
         return words.type(at) == InspectionLexer.AT
                 && words.type(at + 1) != InspectionLexer.LEAST
                 && words.type(at + 1) != InspectionLexer.MOST;
+    }
+
+    /** {@code is after}, {@code is not after}: a comparison of days, and no clause that names a gate. */
+    private boolean isLater(int at) {
+        int is = words.type(at - 1) == InspectionLexer.NOT ? at - 2 : at - 1;
+        return words.type(at) == InspectionLexer.AFTER && words.type(is) == InspectionLexer.IS;
     }
 
     /** Between the brackets of an index stands one name. */

@@ -1,6 +1,5 @@
 package io.github.leafproof.dsl.fuzz;
 
-import com.code_intelligence.jazzer.api.FuzzedDataProvider;
 import java.util.List;
 import java.util.Random;
 
@@ -10,9 +9,10 @@ public interface Chance {
     /** A number from 0 up to, not including, a bound. */
     int below(int bound);
 
-    /** The choices that a fuzzer's input stands for; once it is used up, always the first. */
-    static Chance of(FuzzedDataProvider input) {
-        return bound -> input.consumeInt(0, bound - 1);
+    /** The choices that a fuzzer's input stands for, a byte each; once it is used up, always the first. */
+    static Chance of(byte[] input) {
+        int[] used = {0};
+        return bound -> used[0] == input.length ? 0 : Byte.toUnsignedInt(input[used[0]++]) % bound;
     }
 
     /** The same choices for the same seed. */

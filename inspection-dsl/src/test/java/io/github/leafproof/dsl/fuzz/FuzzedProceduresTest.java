@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.fuzz;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import com.code_intelligence.jazzer.api.FuzzedDataProvider;
 import com.code_intelligence.jazzer.junit.DictionaryFile;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import io.github.leafproof.dsl.Procedure;
@@ -48,6 +47,21 @@ class FuzzedProceduresTest {
         return Tidiness.procedures().map(text -> text.getBytes(UTF_8));
     }
 
+    /** What the examples, the pages and the tests say in several files. */
+    static Stream<byte[]> severalFiles() throws IOException {
+        Stream<SeveralFiles> bench = Stream.of(SeveralFiles.in(BENCH, "tank.inspection"));
+        Stream<SeveralFiles> mistaken;
+        try (Stream<Path> folders = Files.list(Path.of("src", "test", "resources", "parts"))) {
+            mistaken = folders.sorted().toList().stream().map(folder -> SeveralFiles.in(folder, "input.inspection"));
+        }
+        return Stream.concat(bench, mistaken).map(files -> files.text().getBytes(UTF_8));
+    }
+
+    /** Choices that make a procedure: whatever there is will do, and the same each time. */
+    static Stream<byte[]> choices() {
+        return procedures().limit(12);
+    }
+
     static Stream<byte[]> sheets() throws IOException {
         try (Stream<Path> sheets = Files.list(BENCH.resolve("sheets"))) {
             return sheets.sorted().map(FuzzedProceduresTest::bytes).toList().stream();
@@ -69,7 +83,7 @@ class FuzzedProceduresTest {
         String text = new String(file, UTF_8);
         SourceText source = SourceText.of("any", text);
         Parsed parsed = ProcedureParser.parse(source);
-        Invariants.assertSaid(parsed.problems(), text);
+        Invariants.assertSaid(parsed.problems());
         if (parsed.problems().stream().noneMatch(Diagnostic::isError)) {
             Tidiness.assertSaysTheSame(text);
         }
@@ -82,7 +96,7 @@ class FuzzedProceduresTest {
         Invariants.compiled(new String(file, UTF_8))
                 .procedure()
                 .ifPresent(compiled ->
-                        Invariants.assertJudged(Workshop.of(compiled).evidence()));
+                        Invariants.assertJudged(Workshop.of(compiled).evidence(compiled.graph())));
     }
 
     @MethodSource("sheets")
@@ -94,8 +108,20 @@ class FuzzedProceduresTest {
                 .ifPresent(sheet -> Invariants.assertJudged(Evidence.of(FIRST_LOOK, CARD, TRAY, sheet)));
     }
 
+    @MethodSource("severalFiles")
+    @DictionaryFile(resourcePath = "words.dict")
     @FuzzTest(maxDuration = "10m")
-    void made(FuzzedDataProvider input) {
-        MadeProceduresTest.assertCompilesAndIsJudged(Chance.of(input));
+    void files(byte[] file) {
+        SeveralFiles files = SeveralFiles.of(new String(file, UTF_8));
+        Invariants.compiled(files.source(), files.shelf())
+                .procedure()
+                .ifPresent(compiled ->
+                        Invariants.assertJudged(Workshop.of(compiled).evidence(compiled.graph())));
+    }
+
+    @MethodSource("choices")
+    @FuzzTest(maxDuration = "10m")
+    void made(byte[] choices) {
+        MadeProceduresTest.assertCompilesAndIsJudged(Chance.of(choices));
     }
 }

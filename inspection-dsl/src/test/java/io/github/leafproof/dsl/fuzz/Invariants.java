@@ -11,6 +11,7 @@ import io.github.leafproof.dsl.diagnostic.DiagnosticPrinter;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judge;
 import io.github.leafproof.dsl.graph.Judgement;
+import io.github.leafproof.dsl.parts.Shelf;
 import io.github.leafproof.dsl.report.Reporting;
 import io.github.leafproof.dsl.report.TextReport;
 import io.github.leafproof.dsl.source.SourceText;
@@ -29,31 +30,38 @@ final class Invariants {
 
     /** A text compiles or is refused, with messages that stand at places of this text, and the same ones each time. */
     static Compiled compiled(String text) {
-        Compiled compiled = Procedure.compile(SourceText.of("any", text));
+        return compiled(SourceText.of("any", text), Shelf.empty());
+    }
+
+    /** The same of a text and the files that it uses. */
+    static Compiled compiled(SourceText text, Shelf shelf) {
+        Compiled compiled = Procedure.compile(text, shelf);
         List<Diagnostic> diagnostics = compiled.diagnostics();
 
         assertThat(compiled.procedure().isEmpty())
                 .isEqualTo(diagnostics.stream().anyMatch(Diagnostic::isError));
-        assertSaid(diagnostics, text);
-        assertThat(DiagnosticJson.write(
-                        Procedure.compile(SourceText.of("any", text)).diagnostics()))
+        assertSaid(diagnostics);
+        assertThat(DiagnosticJson.write(Procedure.compile(text, shelf).diagnostics()))
                 .isEqualTo(DiagnosticJson.write(diagnostics));
         return compiled;
     }
 
-    /** Messages stand in the order of the text, at places in it, and can be shown. */
-    static void assertSaid(List<Diagnostic> diagnostics, String text) {
-        assertThat(diagnostics).isSortedAccordingTo(Diagnostic.BY_PLACE);
+    /** Messages stand file by file, in the order of each text, at places in it, and can be shown. */
+    static void assertSaid(List<Diagnostic> diagnostics) {
+        List<SourceText> files =
+                diagnostics.stream().map(Diagnostic::source).distinct().toList();
+        assertThat(diagnostics).isSortedAccordingTo(Diagnostic.inOrderOf(files));
         for (Diagnostic diagnostic : diagnostics) {
-            assertInside(diagnostic.span(), text);
-            diagnostic.labels().forEach(label -> assertInside(label.span(), text));
+            assertInside(diagnostic.span());
+            diagnostic.labels().forEach(label -> assertInside(label.span()));
         }
         assertThat(DiagnosticPrinter.print(diagnostics, true)).doesNotContain("Exception");
     }
 
-    private static void assertInside(Span span, String text) {
-        assertThat(span.start()).isBetween(0, text.length());
-        assertThat(span.end()).isBetween(span.start(), text.length());
+    private static void assertInside(Span span) {
+        int length = span.source().text().length();
+        assertThat(span.start()).isBetween(0, length);
+        assertThat(span.end()).isBetween(span.start(), length);
     }
 
     /** Evidence is judged, or refused with reasons; the report can be read back, and is the same each time. */

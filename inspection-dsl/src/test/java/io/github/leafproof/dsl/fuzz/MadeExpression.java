@@ -33,25 +33,63 @@ final class MadeExpression {
             return simple(kind);
         }
         int inner = depth - 1;
+        if (!kind.uncertainties().isEmpty() && chance.oneIn(6)) {
+            return "((" + of(kind, inner) + ") " + chance.of(kind.uncertainties()) + ")";
+        }
         return switch (kind) {
             case LENGTH -> length(inner);
             case NUMBER -> number(inner);
-            case TEMPERATURE ->
-                chance.oneIn(2)
-                        ? "(" + of(Kind.TEMPERATURE, inner) + " + " + of(Kind.DIFFERENCE, inner) + ")"
-                        : either(kind, inner);
-            case DIFFERENCE ->
-                chance.oneIn(2)
-                        ? "(" + of(Kind.TEMPERATURE, inner) + " - " + of(Kind.TEMPERATURE, inner) + ")"
-                        : either(kind, inner);
-            case ANGLE ->
-                chance.oneIn(2)
-                        ? of(Kind.ANGLE, inner) + " * " + factor(inner)
-                        : "(" + of(Kind.ANGLE, inner) + " - " + of(Kind.ANGLE, inner) + ")";
+            case TEMPERATURE -> temperature(inner);
+            case DIFFERENCE -> difference(inner);
+            case ANGLE -> angle(inner);
             case CONDITION -> condition(inner);
             case TEXT -> chance.oneIn(2) ? text(inner) : either(kind, inner);
-            case GAP, COUNT, CHOICE, GRADE, ITEMS -> simple(kind);
+            case COUNT -> "count(" + simple(chance.of(Kind.SERIES)) + ")";
+            case TIME -> time(inner);
+            case DATE -> date(inner);
+            case GAP, CHOICE, GRADE, ITEMS, LENGTHS, TEMPERATURES, COUNTS -> simple(kind);
         };
+    }
+
+    private String temperature(int inner) {
+        return switch (chance.below(4)) {
+            case 0 -> "(" + of(Kind.TEMPERATURE, inner) + " + " + of(Kind.DIFFERENCE, inner) + ")";
+            case 1 -> "mean(" + simple(Kind.TEMPERATURES) + ")";
+            case 2 -> MadeCall.of(Kind.TEMPERATURE, chance, this, inner);
+            default -> either(Kind.TEMPERATURE, inner);
+        };
+    }
+
+    private String difference(int inner) {
+        return switch (chance.below(3)) {
+            case 0 -> "(" + of(Kind.TEMPERATURE, inner) + " - " + of(Kind.TEMPERATURE, inner) + ")";
+            case 1 -> chance.of(List.of("spread", "slope")) + "(" + simple(Kind.TEMPERATURES) + ")";
+            default -> either(Kind.DIFFERENCE, inner);
+        };
+    }
+
+    private String angle(int inner) {
+        return switch (chance.below(3)) {
+            case 0 -> of(Kind.ANGLE, inner) + " * " + factor(inner);
+            case 1 -> MadeCall.of(Kind.ANGLE, chance, this, inner);
+            default -> "(" + of(Kind.ANGLE, inner) + " - " + of(Kind.ANGLE, inner) + ")";
+        };
+    }
+
+    private String time(int inner) {
+        return switch (chance.below(4)) {
+            case 0 -> "(" + of(Kind.DATE, inner) + " - " + of(Kind.DATE, inner) + ")";
+            case 1 -> of(Kind.TIME, inner) + " * " + factor(inner);
+            case 2 -> MadeCall.of(Kind.TIME, chance, this, inner);
+            default -> either(Kind.TIME, inner);
+        };
+    }
+
+    private String date(int inner) {
+        String sign = chance.of(List.of(" + ", " - "));
+        return chance.oneIn(2)
+                ? "(" + of(Kind.DATE, inner) + sign + of(Kind.TIME, inner) + ")"
+                : either(Kind.DATE, inner);
     }
 
     private String simple(Kind kind) {
@@ -62,7 +100,7 @@ final class MadeExpression {
 
     private String length(int inner) {
         String a = of(Kind.LENGTH, inner);
-        return switch (chance.below(11)) {
+        return switch (chance.below(13)) {
             case 0 -> "(" + a + " + " + of(Kind.LENGTH, inner) + ")";
             case 1 -> "(" + a + " - " + of(Kind.LENGTH, inner) + ")";
             case 2 -> a + " * " + factor(inner);
@@ -73,13 +111,15 @@ final class MadeExpression {
             case 7 -> "(-" + a + ")";
             case 8 -> functions.isEmpty() ? a : chance.of(functions) + "(" + a + ", " + of(Kind.NUMBER, inner) + ")";
             case 9 -> "(" + a + " + " + simple(Kind.GAP) + ")";
+            case 10 -> chance.of(List.of("mean", "spread", "slope")) + "(" + simple(Kind.LENGTHS) + ")";
+            case 11 -> MadeCall.of(Kind.LENGTH, chance, this, inner);
             default -> either(Kind.LENGTH, inner);
         };
     }
 
     private String number(int inner) {
         String a = of(Kind.NUMBER, inner);
-        return switch (chance.below(9)) {
+        return switch (chance.below(11)) {
             case 0 -> "(" + a + " + " + of(Kind.NUMBER, inner) + ")";
             case 1 -> "(" + a + " - " + of(Kind.COUNT, inner) + ")";
             case 2 -> factor(inner) + " * " + factor(inner);
@@ -88,6 +128,8 @@ final class MadeExpression {
             case 5 -> factor(inner) + " ^ " + (chance.below(5) - 2);
             case 6 -> "sqrt(" + a + ")";
             case 7 -> of(Kind.DIFFERENCE, inner) + " / 0.1 K";
+            case 8 -> chance.of(List.of("mean", "spread", "slope")) + "(" + simple(Kind.COUNTS) + ")";
+            case 9 -> MadeCall.of(Kind.NUMBER, chance, this, inner);
             default -> either(Kind.NUMBER, inner);
         };
     }
@@ -113,19 +155,21 @@ final class MadeExpression {
     }
 
     private String condition(int inner) {
-        return switch (chance.below(8)) {
+        return switch (chance.below(10)) {
             case 0 -> "(" + of(Kind.CONDITION, inner) + " and " + of(Kind.CONDITION, inner) + ")";
             case 1 -> "(" + of(Kind.CONDITION, inner) + " or " + of(Kind.CONDITION, inner) + ")";
             case 2 -> "(not " + of(Kind.CONDITION, inner) + ")";
             case 3 -> either(Kind.CONDITION, inner);
             case 4 -> "(" + ordered(inner) + ")";
             case 5 -> "(" + counted() + ")";
+            case 6 -> "(" + dated(inner) + ")";
+            case 7 -> "(" + MadeCall.any(chance, this).compared(inner) + ")";
             default -> "(" + measured(inner) + ")";
         };
     }
 
     private String measured(int inner) {
-        Kind kind = chance.of(List.of(Kind.LENGTH, Kind.GAP, Kind.TEMPERATURE, Kind.ANGLE, Kind.NUMBER));
+        Kind kind = chance.of(List.of(Kind.LENGTH, Kind.GAP, Kind.TEMPERATURE, Kind.ANGLE, Kind.NUMBER, Kind.TIME));
         Kind limit = kind == Kind.GAP ? Kind.LENGTH : kind;
         String value = of(kind, inner);
         return switch (chance.below(5)) {
@@ -149,9 +193,19 @@ final class MadeExpression {
         };
     }
 
+    private String dated(int inner) {
+        String day = of(Kind.DATE, inner);
+        String other = of(Kind.DATE, inner);
+        return switch (chance.below(3)) {
+            case 0 -> day + chance.of(List.of(" is ", " is not ")) + chance.of(List.of("before ", "after ")) + other;
+            case 1 -> day + chance.of(List.of(" is ", " < ", " >= ")) + other;
+            default -> day + " between " + other + " and " + simple(Kind.DATE);
+        };
+    }
+
     private String counted() {
         return switch (chance.below(4)) {
-            case 0 -> simple(Kind.COUNT) + chance.of(List.of(" < ", " at most ", " is ", " > ")) + "3";
+            case 0 -> of(Kind.COUNT, 1) + chance.of(List.of(" < ", " at most ", " is ", " > ")) + "3";
             case 1 -> simple(Kind.ITEMS) + " has all of engine.box";
             case 2 -> simple(Kind.TEXT) + " is " + simple(Kind.TEXT);
             default -> simple(Kind.COUNT) + " is " + simple(Kind.COUNT);
@@ -164,7 +218,9 @@ final class MadeExpression {
         for (int hole = chance.below(4); hole > 0; hole--) {
             Kind kind = chance.of(Kind.ALL);
             String unit = kind == Kind.LENGTH ? chance.of(List.of("", " in thou", " in mm, 2 digits")) : "";
-            holes.add("{" + of(kind, Math.min(1, inner)) + unit + "}");
+            String value =
+                    chance.oneIn(8) ? MadeCall.any(chance, this).text(inner) : of(kind, Math.min(1, inner)) + unit;
+            holes.add("{" + value + "}");
         }
         return holes.stream().collect(Collectors.joining(" and ", "\"It is ", ".\""));
     }

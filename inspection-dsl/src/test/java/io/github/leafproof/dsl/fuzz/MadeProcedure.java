@@ -30,6 +30,8 @@ public final class MadeProcedure {
     private final MadeExpression values;
     private final StringBuilder text = new StringBuilder(BENCH);
     private final List<String> gates = new ArrayList<>();
+    private final List<String> shopFacts = new ArrayList<>();
+    private final List<Integer> ends = new ArrayList<>();
     private int declared;
 
     private MadeProcedure(Chance chance) {
@@ -37,21 +39,49 @@ public final class MadeProcedure {
         this.values = new MadeExpression(chance);
     }
 
-    /** The declarations; a header has to stand above them. */
-    public static String declarations(Chance chance) {
-        return new MadeProcedure(chance).declarations();
+    /** A procedure of chance. */
+    public static MadeProcedure of(Chance chance) {
+        MadeProcedure made = new MadeProcedure(chance);
+        made.declare();
+        return made;
     }
 
-    private String declarations() {
+    /** The declarations; a header has to stand above them. */
+    public String text() {
+        return text.toString();
+    }
+
+    /** The same text in pieces, none of which ends within a declaration. */
+    List<String> pieces() {
+        List<String> pieces = new ArrayList<>();
+        int start = 0;
+        for (int end : ends) {
+            pieces.add(text.substring(start, end));
+            start = end;
+        }
+        pieces.add(text.substring(start));
+        return pieces;
+    }
+
+    /** What an engine card says of the facts that the procedure declares, as members of a JSON object. */
+    String shopFacts() {
+        return String.join(", ", shopFacts);
+    }
+
+    private void declare() {
+        ends.add(text.length());
         Kind.ALL.forEach(this::observe);
+        ends.add(text.length());
         function();
         for (int more = chance.below(8); more > 0; more--) {
-            switch (chance.below(4)) {
+            switch (chance.below(5)) {
                 case 0 -> observe(chance.of(Kind.ALL));
                 case 1 -> function();
                 case 2 -> loop();
+                case 3 -> card();
                 default -> let();
             }
+            ends.add(text.length());
         }
         check();
         for (int more = chance.below(5); more > 0; more--) {
@@ -60,6 +90,7 @@ public final class MadeProcedure {
             } else {
                 check();
             }
+            ends.add(text.length());
         }
         if (chance.oneIn(3)) {
             text.append("decide ")
@@ -69,7 +100,6 @@ public final class MadeProcedure {
         if (chance.oneIn(3)) {
             release();
         }
-        return text.toString();
     }
 
     private String newName(String what) {
@@ -104,17 +134,43 @@ public final class MadeProcedure {
 
     private void let() {
         Kind kind = chance.of(List.of(
-                Kind.LENGTH, Kind.NUMBER, Kind.CONDITION, Kind.TEMPERATURE, Kind.DIFFERENCE, Kind.ANGLE, Kind.TEXT));
+                Kind.LENGTH,
+                Kind.NUMBER,
+                Kind.CONDITION,
+                Kind.TEMPERATURE,
+                Kind.DIFFERENCE,
+                Kind.ANGLE,
+                Kind.TEXT,
+                Kind.TIME,
+                Kind.DATE));
         String value = values.of(kind, DEEPEST);
         String name = newName("let");
         text.append("let ").append(name).append(" = ").append(value).append('\n');
         values.declare(kind, name);
     }
 
+    /** A fact of the shop's own, which the card at hand may state or not. */
+    private void card() {
+        List<Kind> kinds =
+                Kind.ALL.stream().filter(each -> !each.onCard().isEmpty()).toList();
+        Kind kind = chance.of(kinds);
+        String name = newName("fact");
+        text.append("card ")
+                .append(name)
+                .append(" : ")
+                .append(kind.types().get(0))
+                .append('\n');
+        if (chance.below(3) > 0) {
+            shopFacts.add("\"" + name + "\": " + chance.of(kind.onCard()));
+        }
+        values.declare(kind, "engine." + name);
+    }
+
     private void function() {
         String name = newName("function");
         text.append("define ").append(name).append("(a : length, b : number) = ");
-        text.append(chance.of(List.of("a * b", "a - a / (1 + b * b)", "if b at least 1 then a else -a")));
+        text.append(chance.of(
+                List.of("a * b", "a - a / (1 + b * b)", "if b at least 1 then a else -a", "a * (b ± 0.1) (u 1 %)")));
         text.append('\n');
         values.declareFunction(name);
     }

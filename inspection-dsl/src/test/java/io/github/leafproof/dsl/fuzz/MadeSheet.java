@@ -34,6 +34,12 @@ public final class MadeSheet {
         }
         add(observation, "");
         switch (chance.below(12)) {
+            case 9 -> {
+                // More readings stand behind those before; anything else is given once, or corrected.
+                if (observation.type() instanceof Type.Series) {
+                    add(observation, "");
+                }
+            }
             case 10 -> add(observation, ", \"corrects\": true");
             case 11 -> {
                 entries.add("{ \"adjust\": \"" + observation.name() + "\", \"turn\": \"-0.25 turns\" }");
@@ -52,10 +58,20 @@ public final class MadeSheet {
         Type type = observation.type();
         if (type instanceof Type.Gap) {
             return trials(observation);
+        } else if (type instanceof Type.Series series) {
+            return series(series.of());
         } else if (type instanceof Type.Items) {
             return "\"items\": " + chance.of(List.of("[]", "[\"engine\"]", "[\"engine\", \"glow plug\", \"manual\"]"));
         }
         return "\"value\": " + value(type);
+    }
+
+    private String series(Type of) {
+        List<String> readings = new ArrayList<>();
+        for (int more = 1 + chance.below(6); more > 0; more--) {
+            readings.add(value(of));
+        }
+        return "\"series\": [" + String.join(", ", readings) + "]";
     }
 
     private String value(Type type) {
@@ -65,6 +81,8 @@ public final class MadeSheet {
             return "\"" + chance.of(choice.options()) + "\"";
         } else if (type instanceof Type.Count) {
             return chance.of(List.of("0", "3", "1000000000", "7.0"));
+        } else if (type instanceof Type.Date) {
+            return chance.of(List.of("\"2026-03-04\"", "\"2024-02-29\"", "\"0001-01-01\"", "\"9999-12-31\""));
         } else if (type instanceof Type.Measure measure) {
             return "\"" + amount(measure.dimension()) + "\"";
         }
@@ -79,9 +97,16 @@ public final class MadeSheet {
         if (dimension.isAbsolute()) {
             return number + " °C";
         }
+        return number + unit(dimension);
+    }
+
+    private static String unit(Dimension dimension) {
+        if (dimension.equals(Dimension.LENGTH)) {
+            return " mm";
+        }
         boolean angle = dimension.equals(Dimension.ANGLE);
-        // What is neither is a difference of temperatures.
-        return number + (dimension.equals(Dimension.LENGTH) ? " mm" : angle ? " turns" : " K");
+        // What is none of these is a difference of temperatures.
+        return angle ? " turns" : dimension.equals(Dimension.TIME) ? " d" : " K";
     }
 
     private String trials(Node.Observation observation) {

@@ -50,6 +50,14 @@ class DateVerdictTest {
         assertThat(outcome("stood between 2024-01-01 and 2024-02-29")).isEqualTo(FAILS);
     }
 
+    @Test
+    void in_brackets_days_are_compared_as_they_are_outside() {
+        assertThat(outcome("(oiled is not after stood) and (stood is after oiled)"))
+                .isEqualTo(PASSES);
+        assertThat(outcome("(not (oiled is\n  after stood or oiled is not\n  before stood))"))
+                .isEqualTo(PASSES);
+    }
+
     // 2024 is a leap year: 28 February, 29 February, 1 March.
     @Test
     void from_day_to_day_it_is_so_many_days_in_a_leap_year_too() {
