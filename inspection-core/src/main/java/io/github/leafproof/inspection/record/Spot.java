@@ -179,8 +179,10 @@ final class Spot {
         try {
             BigDecimal number = new BigDecimal(digits);
             boolean sane = number.signum() == 0
-                    || (number.abs().compareTo(LARGEST) < 0
-                            && number.abs().compareTo(BigDecimal.ONE.divide(LARGEST)) >= 0);
+                    // Nothing can be written with an exponent as well: 0e1000000.
+                    ? Math.abs(number.scale()) <= LONGEST_NUMBER
+                    : number.abs().compareTo(LARGEST) < 0
+                            && number.abs().compareTo(BigDecimal.ONE.divide(LARGEST)) >= 0;
             return sane ? Optional.of(number) : Optional.empty();
         } catch (NumberFormatException e) {
             // An exponent of ten digits is more than BigDecimal takes.
