@@ -17,9 +17,6 @@ public final class Shown {
         if (value instanceof Value.Amount number) {
             return digits < 0 ? rounded(number, units) : fixed(number, digits, units);
         }
-        if (value instanceof Value.Missing missing) {
-            return "(not known: " + missing.words() + ")";
-        }
         return plain(value, units);
     }
 
@@ -98,7 +95,7 @@ public final class Shown {
                 default -> "open";
             };
         }
-        return value(value, -1, units);
+        return "(not known: " + ((Value.Missing) value).words() + ")";
     }
 
     private static String rounded(Value.Amount number, UnitSystem units) {

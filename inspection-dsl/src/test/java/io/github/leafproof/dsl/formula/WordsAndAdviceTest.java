@@ -131,4 +131,71 @@ class WordsAndAdviceTest {
         assertThat(side.check("bears").missing())
                 .containsExactly("engine.rocker_side_of_adjuster is not stated on the engine card");
     }
+
+    @Test
+    void a_part_of_a_turn_is_given_in_degrees_too_and_a_whole_turn_is_not() {
+        Workshop turned = Workshop.of("""
+                observe crank : angle ask "Crank"
+                check round "Round" minor {
+                  require crank at least 0 deg
+                  if passes advise "{crank}"
+                  if passes advise "{crank in turn}"
+                }
+                """);
+
+        assertThat(turned.observe("crank", "\"1.25 turns\"").check("round").advice())
+                .containsExactly("1.25 turns (450°)", "1.25 turns");
+        assertThat(turned.observe("crank", "\"2 turns\"").check("round").advice())
+                .containsExactly("2 turns", "2 turns");
+        assertThat(turned.observe("crank", "\"90 deg\"").check("round").advice().get(0))
+                .isEqualTo("90 deg");
+    }
+
+    @Test
+    void no_digits_asked_for_are_whole_numbers() {
+        assertThat(Workshop.of("""
+                        check wide "Wide" minor { require 1.26 mm at most 2 mm if passes advise "{1.26 mm in mm, 0 digits}" }
+                        """)
+                        .check("wide")
+                        .advice())
+                .containsExactly("1 mm");
+    }
+
+    @Test
+    void a_limit_that_nobody_stated_is_named_by_what_it_is_called() {
+        Workshop limit = Workshop.of("""
+                observe wear : length ask "Wear"
+                observe most : length ask "Most"
+                check worn "Worn" major { require wear at most most }
+                """);
+
+        assertThat(limit.check("worn").requirement()).isEqualTo("wear at most most");
+        assertThat(limit.observe("most", "\"2 mm\"").check("worn").requirement())
+                .isEqualTo("wear at most 2 mm (most)");
+    }
+
+    @Test
+    void an_option_that_was_judged_is_shown_as_the_word_that_was_chosen() {
+        Workshop arm = Workshop.of("""
+                observe arm : one of metal, plastic ask "Arm"
+                check metal "Metal" minor { require arm is metal }
+                """);
+
+        assertThat(arm.observe("arm", "\"plastic\"").check("metal").value()).isEqualTo("plastic");
+    }
+
+    @Test
+    void of_a_gap_with_one_limit_only_that_side_can_stay_unproven() {
+        Workshop most = Workshop.of("""
+                gauge leaves : leaf set
+                observe lash : gap with leaves ask "Lash"
+                check most "Most" critical { require lash at most 0.10 mm }
+                check least "Least" critical { require lash at least 0.10 mm }
+                """);
+
+        assertThat(most.feel("lash", "passes 0.05 mm").check("most").evidence().get(0))
+                .isEqualTo("nothing shows that lash is at most 0.10 mm: no leaf has refused");
+        assertThat(most.feel("lash", "refuses 0.15 mm").check("least").evidence().get(0))
+                .isEqualTo("nothing shows that lash is at least 0.10 mm: no leaf has passed");
+    }
 }
