@@ -27,11 +27,14 @@ final class JsonFile {
     private static <T> Read<Document<T>> ask(
             String name, String text, String sha256, Function<Spot, Optional<T>> question) {
         Findings findings = new Findings(name, text);
-        Optional<T> content =
-                JsonReading.parse(text, findings).flatMap(json -> question.apply(new Spot(json, Trail.ROOT, findings)));
+        Optional<Spot> whole = JsonReading.parse(text, findings).map(json -> new Spot(json, Trail.ROOT, findings));
+        Optional<T> content = whole.flatMap(question);
         List<Problem> problems = findings.inOrder();
         return findings.errors() == 0 && content.isPresent()
-                ? new Read.Done<>(new Document<>(content.get(), name, sha256), problems)
+                ? new Read.Done<>(
+                        new Document<>(
+                                content.get(), name, sha256, whole.orElseThrow().placesByKeys()),
+                        problems)
                 : new Read.Refused<>(problems);
     }
 

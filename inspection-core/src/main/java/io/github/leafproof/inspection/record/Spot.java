@@ -6,7 +6,9 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -37,6 +39,23 @@ final class Spot {
     /** Where it stands, for whoever wants to complain of it later. */
     String place() {
         return findings.place(json.offset(), trail);
+    }
+
+    /** Where each value stands that keys alone lead to, by its path; those in lists are too many, and left out. */
+    Map<String, String> placesByKeys() {
+        Map<String, String> places = new HashMap<>();
+        note(json, trail, places);
+        return places;
+    }
+
+    private void note(Json value, Trail way, Map<String, String> places) {
+        if (value instanceof Json.Members members) {
+            members.byKey().forEach((key, member) -> {
+                Trail below = way.key(key);
+                places.put(below.toString(), findings.place(member.value().offset(), below));
+                note(member.value(), below, places);
+            });
+        }
     }
 
     /** How many errors the file has so far. */

@@ -39,7 +39,7 @@ final class EvidenceReader {
     EvidenceReader(CheckGraph graph, Evidence.Files files) {
         this.graph = graph;
         this.files = files;
-        this.problems = new SheetProblems(files.sheet().name());
+        this.problems = new SheetProblems(files);
         this.asFound = new Value[graph.slots()];
         this.asLeft = new Value[graph.slots()];
     }
@@ -48,7 +48,7 @@ final class EvidenceReader {
     EvidenceReader(Evidence before, Evidence.Files files) {
         this.graph = before.graph();
         this.files = files;
-        this.problems = new SheetProblems(files.sheet().name());
+        this.problems = new SheetProblems(files);
         this.asFound = before.asFound();
         this.asLeft = before.asLeft();
         this.adjusted.addAll(before.adjusted());
@@ -109,12 +109,9 @@ final class EvidenceReader {
         for (GaugeNeed need : graph.gauges()) {
             Optional<Gauge> gauge = tray.gauge(need.name());
             if (gauge.isEmpty()) {
-                problems.noGauge(
-                        files.tray().name(),
-                        need,
-                        tray.gauges().stream().map(Gauge::name).toList());
+                problems.noGauge(need, tray.gauges().stream().map(Gauge::name).toList());
             } else if (!need.isMetBy(gauge.get())) {
-                problems.otherGauge(files.tray().name(), need, gauge.get());
+                problems.otherGauge(need, gauge.get());
             } else {
                 gauges.put(need.name(), gauge.get());
             }

@@ -25,11 +25,13 @@ import org.jspecify.annotations.Nullable;
  */
 final class SheetProblems {
 
+    private final Evidence.Files files;
     private final String sheet;
     private final List<Problem> found = new ArrayList<>();
 
-    SheetProblems(String sheet) {
-        this.sheet = sheet;
+    SheetProblems(Evidence.Files files) {
+        this.files = files;
+        this.sheet = files.sheet().name();
     }
 
     boolean any() {
@@ -48,7 +50,7 @@ final class SheetProblems {
         add(
                 "LP671",
                 sheet,
-                "$.procedure",
+                files.sheet().place("$.procedure"),
                 "the sheet is for the procedure " + given + ", not for " + wanted,
                 "judge it with " + given + ", or begin a sheet for " + wanted);
     }
@@ -57,7 +59,7 @@ final class SheetProblems {
         add(
                 "LP672",
                 sheet,
-                "$.revision",
+                files.sheet().place("$.revision"),
                 "the sheet is for revision " + given + " of " + name + ", and this is revision " + wanted,
                 "judge it with the revision it was made for; after looking through what changed, set its revision to "
                         + wanted);
@@ -85,20 +87,20 @@ final class SheetProblems {
                 "state it, or take another procedure");
     }
 
-    void noGauge(String tray, GaugeNeed need, List<String> known) {
+    void noGauge(GaugeNeed need, List<String> known) {
         add(
                 "LP673",
-                tray,
-                "$.gauges",
+                files.tray().name(),
+                files.tray().place("$.gauges"),
                 "the tray has no gauge called " + need.name() + ", which must be " + need.words(),
                 nearest(need.name(), known, "add it to the tray"));
     }
 
-    void otherGauge(String tray, GaugeNeed need, Gauge gauge) {
+    void otherGauge(GaugeNeed need, Gauge gauge) {
         add(
                 "LP674",
-                tray,
-                "$.gauges",
+                files.tray().name(),
+                files.tray().place("$.gauges"),
                 need.name() + " must be " + need.words() + ", and the tray's is "
                         + GaugeNeed.metBy(gauge).words(),
                 "name another gauge in the procedure, or correct the tray");
@@ -109,7 +111,7 @@ final class SheetProblems {
         add(
                 "LP675",
                 sheet,
-                "$.engine.variant",
+                files.sheet().place("$.engine.variant"),
                 "the card of " + model + " has no variant " + variant,
                 nearest(variant, known, all + "; unknown is an answer too"));
     }

@@ -4,6 +4,7 @@ import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.Declaration.Entered;
 import io.github.leafproof.dsl.syntax.Declaration.Step;
@@ -19,8 +20,10 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** The job sheet that a rehearsal amounts to. */
@@ -37,10 +40,12 @@ final class RehearsedSheet {
 
     Document<JobSheet> of(Declaration.Rehearse rehearse) {
         String variant = null;
+        Map<String, String> places = new HashMap<>();
         List<Entry> entries = new ArrayList<>();
         for (Step step : rehearse.steps()) {
             if (step instanceof Step.Engine engine && engine.variant() != null) {
                 variant = engine.variant().plain();
+                places.put("$.engine.variant", place(engine.variant().span()));
             } else if (step instanceof Step.Enter enter) {
                 entries.add(entry(enter));
             }
@@ -57,13 +62,17 @@ final class RehearsedSheet {
                 null,
                 entries);
         return new Document<>(
-                sheet, rehearse.span().source().name(), rehearse.span().source().sha256());
+                sheet, rehearse.span().source().name(), rehearse.span().source().sha256(), places);
     }
 
     private Entry entry(Step.Enter enter) {
-        String place = enter.span().source().at(enter.span().start()).toString();
+        String place = place(enter.span());
         String name = enter.target().toString();
         return new Entry(name, given(enter.entered(), typeOf(name), place), false, null, null, null, null, place);
+    }
+
+    private static String place(Span span) {
+        return span.source().at(span.start()).toString();
     }
 
     private @Nullable Type typeOf(String name) {

@@ -54,14 +54,15 @@ class SheetProblemsTest {
         assertThat(BENCH.heading("\"procedure\": \"first_look\", \"revision\": 2")
                         .observe("nothing", "true")
                         .problems())
-                .isEqualTo("sheet.json:$.procedure: error LP671: the sheet is for the procedure first_look, not for"
-                        + " trial\n   help: judge it with first_look, or begin a sheet for trial");
+                .isEqualTo(
+                        "sheet.json:1:33 $.procedure: error LP671: the sheet is for the procedure first_look, not for"
+                                + " trial\n   help: judge it with first_look, or begin a sheet for trial");
     }
 
     @Test
     void lp672_a_sheet_for_another_revision() {
         assertThat(BENCH.heading("\"procedure\": \"trial\", \"revision\": 1").problems())
-                .isEqualTo("sheet.json:$.revision: error LP672: the sheet is for revision 1 of trial, and this is"
+                .isEqualTo("sheet.json:1:54 $.revision: error LP672: the sheet is for revision 1 of trial, and this is"
                         + " revision 2\n   help: judge it with the revision it was made for; after looking through what"
                         + " changed, set its revision to 2");
     }
@@ -70,8 +71,9 @@ class SheetProblemsTest {
     void lp673_a_gauge_that_the_tray_lacks() {
         assertThat(BENCH.tray("\"name\": \"infrared\"", "\"name\": \"infrarot\"")
                         .problems())
-                .isEqualTo("tray.json:$.gauges: error LP673: the tray has no gauge called infrared, which must be an"
-                        + " instrument to read temperature\n   help: did you mean infrarot?");
+                .isEqualTo(
+                        "tray.json:1:34 $.gauges: error LP673: the tray has no gauge called infrared, which must be an"
+                                + " instrument to read temperature\n   help: did you mean infrarot?");
         assertThat(BENCH.tray("\"name\": \"clicks\"", "\"name\": \"something\"").problems())
                 .endsWith("called clicks, which must be a counter\n   help: add it to the tray");
     }
@@ -82,9 +84,10 @@ class SheetProblemsTest {
                                 "\"of\": \"temperature\", \"limits\": \"1.0 K\"",
                                 "\"of\": \"length\", \"limits\": \"1 mm\"")
                         .problems())
-                .isEqualTo("tray.json:$.gauges: error LP674: infrared must be an instrument to read temperature, and"
-                        + " the tray's is an instrument to read length\n   help: name another gauge in the procedure,"
-                        + " or correct the tray");
+                .isEqualTo(
+                        "tray.json:1:34 $.gauges: error LP674: infrared must be an instrument to read temperature, and"
+                                + " the tray's is an instrument to read length\n   help: name another gauge in the procedure,"
+                                + " or correct the tray");
         Workshop swapped = Workshop.of("""
                 gauge leaves : pin set
                 gauge pins : counter
@@ -104,7 +107,7 @@ class SheetProblemsTest {
     void lp675_a_variant_that_the_card_does_not_know() {
         assertThat(BENCH.engine("{ \"variant\": \"early kam\" }").problems())
                 .isEqualTo(
-                        "sheet.json:$.engine.variant: error LP675: the card of Quillan Q15-4 has no variant early kam"
+                        "sheet.json:1:80 $.engine.variant: error LP675: the card of Quillan Q15-4 has no variant early kam"
                                 + "\n   help: did you mean early cam?");
         assertThat(BENCH.engine("{ \"variant\": \"racing\" }").problems())
                 .contains("help: the card has early cam")
