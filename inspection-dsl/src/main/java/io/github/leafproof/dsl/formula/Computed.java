@@ -3,7 +3,6 @@ package io.github.leafproof.dsl.formula;
 import io.github.leafproof.inspection.quantity.Estimate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -82,8 +81,8 @@ public record Computed(Rule rule, List<Formula> parts, String words) implements 
         if (!(value instanceof Value.Felt felt)) {
             return value;
         }
-        Optional<Estimate> middle = felt.evidence().estimate(felt.gap());
-        return middle.<Value>map(known -> Value.Amount.of(frame.drawn(known)))
+        return felt.middle()
+                .<Value>map(known -> Value.Amount.of(frame.drawn(known)))
                 .orElseGet(() -> Value.Missing.of(Value.Lack.Kind.UNDECIDED, part.words(), sizeUnknown(felt)));
     }
 

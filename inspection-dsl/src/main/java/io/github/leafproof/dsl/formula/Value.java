@@ -15,6 +15,7 @@ import io.github.leafproof.inspection.verdict.Side;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What a formula yields for one engine. */
@@ -41,8 +42,15 @@ public sealed interface Value {
      * What was learned of a gap, and with which set of leaves or pins it can be asked further.
      *
      * @param gap which gap it is; where it lies between its leaves is no other's business, whatever a function calls it
+     * @param middle the gap as one number, empty while nothing has refused. It is worked out once, and not for each of the
+     *     many trials of a Monte Carlo run
      */
-    record Felt(String gap, GapEvidence evidence, FeelSet set) implements Value {
+    record Felt(String gap, GapEvidence evidence, FeelSet set, Optional<Estimate> middle) implements Value {
+        /** What was learned of a gap by these trials. */
+        public Felt(String gap, GapEvidence evidence, FeelSet set) {
+            this(gap, evidence, set, evidence.estimate(gap));
+        }
+
         /** What the set is made of: leaf or pin. */
         public String noun() {
             return set instanceof PinSet ? "pin" : "leaf";

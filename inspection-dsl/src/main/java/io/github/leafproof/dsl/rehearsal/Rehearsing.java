@@ -19,6 +19,7 @@ import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.record.TrayFile;
+import io.github.leafproof.inspection.verdict.Outcome;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -99,32 +100,47 @@ public final class Rehearsing {
     }
 
     private List<Rehearsed.Surprise> surprises(Declaration.Rehearse rehearse, Judgement judgement) {
-        Report report = Reporting.of(judgement);
-        List<Rehearsed.Surprise> surprises = new ArrayList<>();
-        for (Step step : rehearse.steps()) {
-            if (step instanceof Step.ExpectCheck expect) {
-                String name = expect.check().toString();
-                report.checks().stream()
-                        .filter(check -> check.name().equals(name))
-                        .filter(check ->
-                                !check.outcome().word().equals(expect.outcome().text()))
-                        .forEach(check -> surprises.add(surprise(expect, check)));
-            } else if (step instanceof Step.ExpectRelease expect) {
-                String got = report.release().word();
-                if (!got.equals(expect.release().text())) {
-                    surprises.add(new Rehearsed.Surprise(
-                            place(expect.span()),
-                            "release",
-                            expect.release().text(),
-                            got,
-                            List.of(report.releaseReason())));
-                }
-            }
+        List<Step> unexpected = rehearse.steps().stream()
+                .filter(step -> !isAsExpected(step, judgement))
+                .toList();
+        if (unexpected.isEmpty()) {
+            // The reasons take most of the time, and nobody asks for them.
+            return List.of();
         }
-        return surprises;
+        Report report = Reporting.of(judgement);
+        return unexpected.stream().map(step -> surprise(step, report)).toList();
     }
 
-    private Rehearsed.Surprise surprise(Step.ExpectCheck expect, Report.Check check) {
+    private static boolean isAsExpected(Step step, Judgement judgement) {
+        if (step instanceof Step.ExpectCheck expect) {
+            Outcome outcome =
+                    judgement.verdict(expect.check().toString()).orElseThrow().outcome();
+            return outcome.word().equals(expect.outcome().text());
+        }
+        return !(step instanceof Step.ExpectRelease expect)
+                || judgement.release().release().word().equals(expect.release().text());
+    }
+
+    private static Rehearsed.Surprise surprise(Step step, Report report) {
+        if (step instanceof Step.ExpectCheck expect) {
+            String name = expect.check().toString();
+            return surprise(
+                    expect,
+                    report.checks().stream()
+                            .filter(check -> check.name().equals(name))
+                            .findFirst()
+                            .orElseThrow());
+        }
+        Step.ExpectRelease expect = (Step.ExpectRelease) step;
+        return new Rehearsed.Surprise(
+                place(expect.span()),
+                "release",
+                expect.release().text(),
+                report.release().word(),
+                List.of(report.releaseReason()));
+    }
+
+    private static Rehearsed.Surprise surprise(Step.ExpectCheck expect, Report.Check check) {
         List<String> why = new ArrayList<>();
         if (check.requirement() != null) {
             why.add("requires " + check.requirement());

@@ -55,8 +55,9 @@ class SureOfLimitsTest {
     @Test
     void a_reading_at_its_limit_counts_as_inside_and_is_so_by_an_even_chance() {
         assertThat(told(depth("step at most 0.5 mm").observe("step", "\"0.5 mm\"")))
-                .startsWith("above the upper limit 0.50 mm with a probability of 50 %: it is 0 mm inside of it, which is"
-                        + " 0.0 times their standard uncertainty of 0.010 mm");
+                .startsWith(
+                        "above the upper limit 0.50 mm with a probability of 50 %: it is 0 mm inside of it, which is"
+                                + " 0.0 times their standard uncertainty of 0.010 mm");
     }
 
     @Test
@@ -74,12 +75,12 @@ class SureOfLimitsTest {
         Workshop two = Workshop.of("""
                         observe step : series of length ask "Measure it"
                         check told "Told" { require mean(step) at least 0.95 mm }
-                        """)
-                .enter("{ \"observe\": \"step\", \"series\": [ \"0.90 mm\", \"1.10 mm\" ] }");
+                        """).enter("{ \"observe\": \"step\", \"series\": [ \"0.90 mm\", \"1.10 mm\" ] }");
 
         assertThat(told(two))
-                .startsWith("below the lower limit 0.95 mm with a probability of 36 %: it is 0.05 mm inside of it, which"
-                        + " is 0.5 times their standard uncertainty of 0.10 mm (Student's t with 1.0 degrees of freedom)");
+                .startsWith(
+                        "below the lower limit 0.95 mm with a probability of 36 %: it is 0.05 mm inside of it, which"
+                                + " is 0.5 times their standard uncertainty of 0.10 mm (Student's t with 1.0 degrees of freedom)");
     }
 
     @Test

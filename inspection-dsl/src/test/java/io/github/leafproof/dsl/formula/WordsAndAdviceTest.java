@@ -155,10 +155,7 @@ class WordsAndAdviceTest {
     void no_digits_asked_for_are_whole_numbers() {
         assertThat(Workshop.of("""
                         check wide "Wide" minor { require 1.26 mm at most 2 mm if passes advise "{1.26 mm in mm, 0 digits}" }
-                        """)
-                        .check("wide")
-                        .advice())
-                .containsExactly("1 mm");
+                        """).check("wide").advice()).containsExactly("1 mm");
     }
 
     @Test
@@ -195,7 +192,10 @@ class WordsAndAdviceTest {
 
         assertThat(most.feel("lash", "passes 0.05 mm").check("most").evidence().get(0))
                 .isEqualTo("nothing shows that lash is at most 0.10 mm: no leaf has refused");
-        assertThat(most.feel("lash", "refuses 0.15 mm").check("least").evidence().get(0))
+        assertThat(most.feel("lash", "refuses 0.15 mm")
+                        .check("least")
+                        .evidence()
+                        .get(0))
                 .isEqualTo("nothing shows that lash is at least 0.10 mm: no leaf has passed");
     }
 }

@@ -46,7 +46,11 @@ class CalculationTest {
                           require if 1 mm + 1 mm at most 3 mm then 4 mm + 1 mm at most 9 mm else 2 mm + 3 mm at most 1 mm
                         }
                         """, "big"))
-                .startsWith("1 mm + 1 mm = 2 mm", "1 mm + 1 mm at most 3 mm = yes", "4 mm + 1 mm = 5 mm", "4 mm + 1 mm at most 9 mm = yes")
+                .startsWith(
+                        "1 mm + 1 mm = 2 mm",
+                        "1 mm + 1 mm at most 3 mm = yes",
+                        "4 mm + 1 mm = 5 mm",
+                        "4 mm + 1 mm at most 9 mm = yes")
                 .hasSize(5);
     }
 
