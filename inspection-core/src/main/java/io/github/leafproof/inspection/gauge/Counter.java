@@ -1,5 +1,7 @@
 package io.github.leafproof.inspection.gauge;
 
+import java.util.Set;
+
 /**
  * Something that counts, such as strokes or turns of the crank; a count is exact.
  *
@@ -15,5 +17,10 @@ public record Counter(String name) implements Gauge {
     @Override
     public String kind() {
         return "counter";
+    }
+
+    @Override
+    public Set<String> lastingErrors() {
+        return Set.of();
     }
 }

@@ -3,6 +3,8 @@ package io.github.leafproof.inspection.gauge;
 import io.github.leafproof.inspection.quantity.Quantity;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** A set of leaves or pins: gauges that tell by feel whether a gap is smaller or larger than they are. */
 public sealed interface FeelSet extends Gauge permits LeafSet, PinSet {
@@ -32,6 +34,11 @@ public sealed interface FeelSet extends Gauge permits LeafSet, PinSet {
      *     stack of pins
      */
     Optional<Feeler> feeler(List<Quantity> markings);
+
+    @Override
+    default Set<String> lastingErrors() {
+        return leaves().stream().map(Leaf::errorName).collect(Collectors.toUnmodifiableSet());
+    }
 
     /** The leaf with this marking, in whatever unit it is named. */
     default Optional<Leaf> leaf(Quantity marked) {

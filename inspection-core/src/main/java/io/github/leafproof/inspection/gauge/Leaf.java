@@ -84,7 +84,11 @@ public record Leaf(
     @Override
     public Estimate thickness() {
         Quantity thickness = measured == null ? marked : measured;
-        return Estimate.of(thickness, uncertainty, Source.stated(set + " " + label()));
+        return Estimate.of(thickness, uncertainty, Source.stated(errorName()));
+    }
+
+    String errorName() {
+        return set + " " + label();
     }
 
     @Override

@@ -7,6 +7,7 @@ import io.github.leafproof.inspection.quantity.Series;
 import io.github.leafproof.inspection.quantity.Source;
 import io.github.leafproof.inspection.quantity.Uncertainty;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,6 +51,11 @@ public record ReadingInstrument(
     @Override
     public String kind() {
         return "reading";
+    }
+
+    @Override
+    public Set<String> lastingErrors() {
+        return uncertainty == null ? Set.of() : Set.of(name);
     }
 
     /**

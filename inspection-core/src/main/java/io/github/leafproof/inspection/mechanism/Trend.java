@@ -2,6 +2,7 @@ package io.github.leafproof.inspection.mechanism;
 
 import io.github.leafproof.inspection.mechanism.Answer.Known;
 import io.github.leafproof.inspection.mechanism.Answer.Refusal;
+import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Source;
 import java.util.List;
@@ -62,6 +63,36 @@ public final class Trend {
                 readings.get(0).dimension().difference().dividedBy(over.get(0).dimension()),
                 Math.sqrt(left / freedom / spread),
                 new Source(name, freedom)));
+    }
+
+    /**
+     * The slope of amounts that are each as uncertain as their gauges leave them: what {@link #slope} finds, and on top of the
+     * scatter what the gauges may have been off. What two readings share cancels as far as it does in a slope. Where the
+     * gauges explain the scatter it is counted twice, on the safe side.
+     *
+     * @param over running hours, one for each reading, exact
+     * @param readings what was read, such as the cold lash
+     * @param name what the scatter is called as a source of uncertainty; no other series may have the name
+     */
+    public static Answer slopeOfMeasured(List<Estimate> over, List<Estimate> readings, String name) {
+        Answer scattered = slope(over, readings, name);
+        if (scattered instanceof Refusal) {
+            return scattered;
+        }
+        Estimate first = readings.get(0);
+        double middle = mean(over.stream().mapToDouble(Estimate::value).toArray());
+        double spread = over.stream()
+                .mapToDouble(x -> (x.value() - middle) * (x.value() - middle))
+                .sum();
+        Estimate slope = Estimate.exact(0, scattered.known().dimension());
+        for (int i = 0; i < over.size(); i++) {
+            Estimate share = Estimate.exact(
+                    (over.get(i).value() - middle) / spread, Dimension.RATIO.dividedBy(over.get(i).dimension()));
+            slope = slope.plus(readings.get(i).minus(first).times(share));
+        }
+        double scatter = scattered.known().standardUncertainty();
+        return new Known(
+                scatter == 0 ? slope : slope.withIndependent(scatter, new Source(name, readings.size() - 2.0)));
     }
 
     private static double mean(double[] values) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.UnaryOperator;
 
 /**
  * How much a value moves with each source of error: sensitivity × standard uncertainty, with its sign.
@@ -87,6 +88,21 @@ final class Errors {
 
     Errors scaled(double factor) {
         return combined(factor, this, 0, NONE);
+    }
+
+    /** The same errors, their sources under other names. */
+    Errors renamed(UnaryOperator<String> names) {
+        Map<Key, Double> renamed = new TreeMap<>();
+        for (int i = 0; i < keys.length; i++) {
+            Source source = keys[i].source();
+            Source other = new Source(names.apply(source.name()), source.degreesOfFreedom(), source.shape());
+            if (renamed.put(new Key(other, keys[i].component()), amounts[i]) != null) {
+                throw new IllegalArgumentException("two sources of error would both be called " + other.name());
+            }
+        }
+        return new Errors(
+                renamed.keySet().toArray(Key[]::new),
+                renamed.values().stream().mapToDouble(Double::doubleValue).toArray());
     }
 
     boolean isNone() {

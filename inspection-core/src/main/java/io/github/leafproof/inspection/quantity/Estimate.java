@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 
 /**
  * A value, how well it is known, and why no better.
@@ -219,6 +220,16 @@ public final class Estimate {
             throw new IllegalArgumentException(source.name() + " is already counted");
         }
         return new Estimate(value, dimension, Errors.combined(1, errors, 1, Errors.of(source, u)));
+    }
+
+    /**
+     * The same amount, its sources of error under other names: what went wrong on one day is not what went wrong on another,
+     * although both days call it the same.
+     *
+     * @throws IllegalArgumentException when two sources would have one name
+     */
+    public Estimate withSources(UnaryOperator<String> names) {
+        return new Estimate(value, dimension, errors.renamed(names));
     }
 
     /**

@@ -6,6 +6,7 @@ import static io.github.leafproof.inspection.gauge.Metal.q;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.leafproof.inspection.quantity.Contribution;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -28,6 +29,19 @@ class FeelSetTest {
                 .containsExactly("0.03 mm", "0.04 mm", "0.05 mm", "0.04 + 0.03 mm", "0.05 + 0.03 mm", "0.05 + 0.04 mm");
         assertThat(LEAVES.feelers(3)).hasSize(7).last().isEqualTo(new LeafStack(LEAVES.leaves(), q("0.001 mm")));
         assertThat(LEAVES.feelers(4)).hasSize(7);
+    }
+
+    @Test
+    void what_a_leaf_is_off_it_is_off_every_time_and_a_film_is_another_each_time() {
+        Feeler stack = LEAVES.feeler(List.of(q("0.03 mm"), q("0.05 mm"))).orElseThrow();
+
+        assertThat(LEAVES.lastingErrors())
+                .containsExactlyInAnyOrder(SET + " 0.03 mm", SET + " 0.04 mm", SET + " 0.05 mm");
+        assertThat(stack.thickness().contributions())
+                .extracting(Contribution::source)
+                .filteredOn(source -> !LEAVES.lastingErrors().contains(source))
+                .containsExactly("film 1 in " + SET + " 0.05 + 0.03 mm");
+        assertThat(new Counter("strokes").lastingErrors()).isEmpty();
     }
 
     @Test

@@ -11,6 +11,7 @@ import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.Source;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -75,6 +76,46 @@ class SeveralReadingsTest {
 
         assertThat(slope.dimension()).isEqualTo(Dimension.SPEED);
         assertThat(slope.value()).isCloseTo(Quantity.parse("0.02 mm/h").base(), within(1e-18));
+    }
+
+    /** Apache Commons Math's regression has the same slope; with exact readings also the same standard error. */
+    @Property(tries = 100, seed = "3")
+    void a_slope_of_measured_amounts_is_that_of_a_library_and_as_uncertain_as_gauges_and_scatter_make_it(
+            @ForAll @Size(min = 3, max = 8) List<@IntRange(min = 20, max = 140) Integer> micrometres) {
+        SimpleRegression library = new SimpleRegression();
+        List<Estimate> hours = new ArrayList<>();
+        List<Estimate> lash = new ArrayList<>();
+        double u = 2e-6;
+        for (int i = 0; i < micrometres.size(); i++) {
+            double hour = i + 0.25 * (i % 2);
+            library.addData(hour, micrometres.get(i));
+            hours.add(exact(hour + " h"));
+            Source digit = Source.stated("digit of reading " + i);
+            lash.add(Estimate.of(micrometres.get(i) * 1e-6, Dimension.LENGTH, u, digit));
+        }
+        double spread = library.getXSumSquares() * 3600 * 3600;
+        double scatter = library.getSlopeStdErr() * 1e-6 / 3600;
+
+        Estimate slope = Trend.slopeOfMeasured(hours, lash, "lash").known();
+
+        assertThat(slope.value()).isCloseTo(library.getSlope() * 1e-6 / 3600, within(1e-20));
+        assertThat(slope.standardUncertainty()).isCloseTo(Math.hypot(scatter, u / Math.sqrt(spread)), within(1e-20));
+    }
+
+    @Test
+    void what_a_gauge_is_off_in_every_reading_moves_no_slope() {
+        Source gauge = Source.stated("dial gauge");
+        List<Estimate> hours = List.of(exact("0 h"), exact("0.5 h"), exact("1 h"));
+        List<Estimate> lash = Stream.of(60e-6, 70e-6, 80e-6)
+                .map(metres -> Estimate.of(metres, Dimension.LENGTH, 5e-6, gauge))
+                .toList();
+
+        Estimate slope = Trend.slopeOfMeasured(hours, lash, "lash").known();
+
+        assertThat(slope.value()).isCloseTo(Quantity.parse("0.02 mm/h").base(), within(1e-18));
+        assertThat(slope.standardUncertainty()).isCloseTo(0, within(1e-18));
+        assertThat(Trend.slopeOfMeasured(hours.subList(1, 3), lash.subList(1, 3), "two"))
+                .isInstanceOf(Refusal.class);
     }
 
     @Test

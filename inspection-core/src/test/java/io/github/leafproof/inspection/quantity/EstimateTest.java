@@ -21,6 +21,19 @@ class EstimateTest {
     }
 
     @Test
+    void errors_of_two_days_stay_apart_although_both_days_call_them_the_same() {
+        Estimate monday = Estimate.of(3, Dimension.LENGTH, 0.3, Source.stated("last digit"));
+        Estimate friday = Estimate.of(5, Dimension.LENGTH, 0.4, Source.stated("last digit"));
+
+        assertThat(friday.minus(monday).standardUncertainty()).isCloseTo(0.1, within(1e-12));
+        assertThat(friday.withSources(name -> name + " on Friday").minus(monday).standardUncertainty())
+                .isCloseTo(0.5, within(1e-12));
+        assertThat(friday.withSources(name -> name + " on Friday").value()).isEqualTo(5);
+        assertThatThrownBy(() -> friday.withSources(name -> name + "!").minus(monday).withSources(name -> "one"))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
     void a_calibration_error_cancels_in_the_difference_of_two_readings_and_doubles_in_their_sum() {
         Estimate a = Estimate.of(0.030, Dimension.LENGTH, 1e-5, CALIPER);
         Estimate b = Estimate.of(0.020, Dimension.LENGTH, 1e-5, CALIPER);
