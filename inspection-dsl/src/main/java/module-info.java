@@ -14,6 +14,7 @@ module io.github.leafproof.dsl {
     exports io.github.leafproof.dsl.formula;
     exports io.github.leafproof.dsl.graph;
     exports io.github.leafproof.dsl.draw;
+    exports io.github.leafproof.dsl.history;
     exports io.github.leafproof.dsl.build;
     exports io.github.leafproof.dsl.layout;
     exports io.github.leafproof.dsl.meaning;

@@ -87,7 +87,8 @@ public final class Trend {
         Estimate slope = Estimate.exact(0, scattered.known().dimension());
         for (int i = 0; i < over.size(); i++) {
             Estimate share = Estimate.exact(
-                    (over.get(i).value() - middle) / spread, Dimension.RATIO.dividedBy(over.get(i).dimension()));
+                    (over.get(i).value() - middle) / spread,
+                    Dimension.RATIO.dividedBy(over.get(i).dimension()));
             slope = slope.plus(readings.get(i).minus(first).times(share));
         }
         double scatter = scattered.known().standardUncertainty();

@@ -76,7 +76,11 @@ public enum FileMistake {
     LP683("The times of the entries run backwards", Level.WARNING),
 
     // What an engine's history shows, on one sheet or over several
-    LP684("The running time becomes less");
+    LP684("The running time becomes less"),
+    LP685("A sheet of a history does not say which engine it is about"),
+    LP686("The sheets of a history are about more than one engine"),
+    LP687("A sheet of a history is there twice"),
+    LP688("The procedure of a sheet is not found");
 
     private final String meaning;
     private final Level level;

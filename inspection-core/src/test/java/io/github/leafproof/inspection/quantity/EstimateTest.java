@@ -29,7 +29,8 @@ class EstimateTest {
         assertThat(friday.withSources(name -> name + " on Friday").minus(monday).standardUncertainty())
                 .isCloseTo(0.5, within(1e-12));
         assertThat(friday.withSources(name -> name + " on Friday").value()).isEqualTo(5);
-        assertThatThrownBy(() -> friday.withSources(name -> name + "!").minus(monday).withSources(name -> "one"))
+        assertThatThrownBy(() ->
+                        friday.withSources(name -> name + "!").minus(monday).withSources(name -> "one"))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 

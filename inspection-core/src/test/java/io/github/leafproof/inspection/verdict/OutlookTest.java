@@ -87,14 +87,18 @@ class OutlookTest {
     void a_value_that_may_be_beyond_its_limit_today_is_sure_for_no_time_at_all() {
         Estimate distance = lash(0.002, 0.002, "distance");
 
-        assertThat(Outlook.surelyShortFor(distance, exact("0.01 mm/h"), 0.95, LONGEST)).isZero();
-        assertThat(Outlook.surelyShortFor(exact("-1 mm"), exact("-1 mm/h"), 0.95, LONGEST)).isZero();
+        assertThat(Outlook.surelyShortFor(distance, exact("0.01 mm/h"), 0.95, LONGEST))
+                .isZero();
+        assertThat(Outlook.surelyShortFor(exact("-1 mm"), exact("-1 mm/h"), 0.95, LONGEST))
+                .isZero();
     }
 
     @Test
     void a_value_that_surely_moves_away_is_short_of_its_limit_for_as_long_as_anybody_asks() {
-        assertThat(Outlook.surelyShortFor(exact("1 mm"), exact("-0.01 mm/h"), 0.95, LONGEST)).isEqualTo(LONGEST);
-        assertThat(Outlook.surelyShortFor(exact("1 mm"), exact("0 mm/h"), 0.95, LONGEST)).isEqualTo(LONGEST);
+        assertThat(Outlook.surelyShortFor(exact("1 mm"), exact("-0.01 mm/h"), 0.95, LONGEST))
+                .isEqualTo(LONGEST);
+        assertThat(Outlook.surelyShortFor(exact("1 mm"), exact("0 mm/h"), 0.95, LONGEST))
+                .isEqualTo(LONGEST);
     }
 
     @Test

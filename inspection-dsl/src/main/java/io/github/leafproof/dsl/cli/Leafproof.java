@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             InspectCommand.class,
             ExplainCommand.class,
             DrawCommand.class,
+            HistoryCommand.class,
             VetCommand.class,
             RehearseCommand.class,
             TidyCommand.class,
@@ -123,6 +124,9 @@ final class Leafproof implements Runnable {
             }
             if (type == DrawCommand.class) {
                 return type.cast(new DrawCommand(console));
+            }
+            if (type == HistoryCommand.class) {
+                return type.cast(new HistoryCommand(console));
             }
             if (type == VetCommand.class) {
                 return type.cast(new VetCommand(console));

@@ -129,13 +129,14 @@ public record LimitsHeld(
     }
 
     /** The limits as numbers for one engine; null where there is none. The tolerated ones are the same or wider. */
-    record Window(
+    public record Window(
             @Nullable Estimate lower,
             @Nullable Estimate upper,
             @Nullable Estimate toleratedLower,
             @Nullable Estimate toleratedUpper) {
 
-        static Window of(LimitsHeld held, Frame frame) {
+        /** The limits that a condition holds its value to, for the engine that the frame belongs to. */
+        public static Window of(LimitsHeld held, Frame frame) {
             Estimate lower = limit(held.lower, frame);
             Estimate upper = limit(held.upper, frame);
             Estimate widerLower = lower;

@@ -56,7 +56,7 @@ public final class Shown {
     }
 
     /** A limit: its number, and behind it the name it comes from, where it has one. */
-    static String limit(Formula limit, Frame frame) {
+    public static String limit(Formula limit, Frame frame) {
         Value value = Computed.number(limit, frame);
         if (limit instanceof Constant) {
             return limit.words();

@@ -152,6 +152,11 @@ public final class Judgement {
         return Frame.of(left.slots(), graph().rule(), units);
     }
 
+    /** The values as the engine was found, conditions decided with the procedure's own confidence. */
+    public Frame frameAsFound() {
+        return Frame.of(found.slots(), graph().rule(), units);
+    }
+
     /** The values as the engine was found, before any adjustment. */
     public Frame frameAsFound(Node.Check check) {
         return Frame.of(found.slots(), check.rule(), units);

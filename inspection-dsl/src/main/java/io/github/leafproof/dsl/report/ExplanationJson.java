@@ -3,17 +3,7 @@ package io.github.leafproof.dsl.report;
 import io.github.leafproof.dsl.formula.Calculation;
 import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.verdict.Side;
-import java.io.StringWriter;
-import java.util.List;
 import java.util.Locale;
-import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
-import tools.jackson.core.JsonGenerator;
-import tools.jackson.core.ObjectWriteContext;
-import tools.jackson.core.PrettyPrinter;
-import tools.jackson.core.json.JsonFactory;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
 
 /**
  * An explanation for programs; docs/graph.md says what each key holds. Every key is there every time; null says that there
@@ -21,175 +11,109 @@ import tools.jackson.core.util.DefaultPrettyPrinter;
  */
 public final class ExplanationJson {
 
-    private static final JsonFactory JSON = new JsonFactory();
+    private final JsonPage json;
 
-    private final JsonGenerator json;
-
-    private ExplanationJson(JsonGenerator json) {
+    private ExplanationJson(JsonPage json) {
         this.json = json;
     }
 
     /** The same explanation gives the same text on every machine; it ends in a line end. */
     public static String write(Explanation explanation) {
-        StringWriter text = new StringWriter();
-        try (JsonGenerator generator = JSON.createGenerator(new Layout(), text)) {
-            new ExplanationJson(generator).explanation(explanation);
-        }
-        return text.append('\n').toString();
+        return JsonPage.write(json -> new ExplanationJson(json).explanation(explanation));
     }
 
     private void explanation(Explanation explanation) {
-        json.writeStartObject();
-        text("format", "leafproof-explanation/1");
+        json.text("format", "leafproof-explanation/1");
         Report.Procedure procedure = explanation.procedure();
-        json.writeObjectPropertyStart("procedure");
-        text("name", procedure.name());
-        text("title", procedure.title());
-        json.writeNumberProperty("revision", procedure.revision());
-        text("sha256", procedure.sha256());
-        list("parts", procedure.parts(), this::file);
-        json.writeEndObject();
-        text("check", explanation.name());
-        text("title", explanation.title());
-        text("stage", explanation.stage().isEmpty() ? null : explanation.stage());
-        text("severity", explanation.severity().word());
-        json.writeBooleanProperty("gate", explanation.gate());
-        text("requirement", explanation.requirement());
-        text("when", explanation.when());
-        text("decision", explanation.decision());
-        judged(explanation.judged());
-        list("waits_for", explanation.gates(), this::related);
-        list("facts", explanation.facts(), this::fact);
-        list("observations", explanation.observations(), this::observed);
-        list("gauges", explanation.gauges(), gauge -> {
-            text("name", gauge.name());
-            text("kind", gauge.kind());
-            texts("known", gauge.known());
+        json.object("procedure", () -> {
+            json.text("name", procedure.name());
+            json.text("title", procedure.title());
+            json.number("revision", procedure.revision());
+            json.text("sha256", procedure.sha256());
+            json.list("parts", procedure.parts(), json::file);
         });
-        list("values", explanation.values(), this::computed);
-        list("steps", explanation.steps(), this::step);
-        list("waits_for_this", explanation.waiting(), this::related);
-        texts("advice", explanation.advice());
-        texts("cautions", explanation.cautions());
-        texts("because", explanation.because());
-        json.writeEndObject();
+        json.text("check", explanation.name());
+        json.text("title", explanation.title());
+        json.text("stage", explanation.stage().isEmpty() ? null : explanation.stage());
+        json.text("severity", explanation.severity().word());
+        json.yesNo("gate", explanation.gate());
+        json.text("requirement", explanation.requirement());
+        json.text("when", explanation.when());
+        json.text("decision", explanation.decision());
+        json.object("judged", explanation.judged(), this::judged);
+        json.list("waits_for", explanation.gates(), this::related);
+        json.list("facts", explanation.facts(), this::fact);
+        json.list("observations", explanation.observations(), this::observed);
+        json.list("gauges", explanation.gauges(), gauge -> {
+            json.text("name", gauge.name());
+            json.text("kind", gauge.kind());
+            json.texts("known", gauge.known());
+        });
+        json.list("values", explanation.values(), this::computed);
+        json.list("steps", explanation.steps(), this::step);
+        json.list("waits_for_this", explanation.waiting(), this::related);
+        json.texts("advice", explanation.advice());
+        json.texts("cautions", explanation.cautions());
+        json.texts("because", explanation.because());
     }
 
-    private void judged(Explanation.@Nullable Judged judged) {
-        if (judged == null) {
-            json.writeNullProperty("judged");
-            return;
-        }
+    private void judged(Explanation.Judged judged) {
         Report.Check check = judged.check();
-        json.writeObjectPropertyStart("judged");
-        text("outcome", check.outcome().word());
-        text("side", check.side() == Side.NONE ? null : check.side().name().toLowerCase(Locale.ROOT));
-        if (check.probability() == null) {
-            json.writeNullProperty("probability");
-        } else {
-            json.writeObjectPropertyStart("probability");
-            json.writeNumberProperty("low", check.probability().low());
-            json.writeNumberProperty("high", check.probability().high());
-            json.writeEndObject();
-        }
-        text("value", check.value());
-        texts("reasons", judged.reasons());
-        texts("missing", check.missing());
-        texts("notes", check.notes());
-        text(
+        json.text("outcome", check.outcome().word());
+        json.text("side", check.side() == Side.NONE ? null : check.side().name().toLowerCase(Locale.ROOT));
+        json.object("probability", check.probability(), probability -> {
+            json.number("low", probability.low());
+            json.number("high", probability.high());
+        });
+        json.text("value", check.value());
+        json.texts("reasons", judged.reasons());
+        json.texts("missing", check.missing());
+        json.texts("notes", check.notes());
+        json.text(
                 "as_found",
                 check.asFound() == null ? null : check.asFound().outcome().word());
-        text("date", judged.date().toString());
-        input("sheet", judged.sheet());
-        input("card", judged.card());
-        input("tray", judged.tray());
-        json.writeEndObject();
-    }
-
-    private void input(String key, Report.Input input) {
-        json.writeObjectPropertyStart(key);
-        file(input);
-        json.writeEndObject();
-    }
-
-    private void file(Report.Input input) {
-        text("name", input.name());
-        text("sha256", input.sha256());
+        json.text("date", judged.date().toString());
+        json.object("sheet", () -> json.file(judged.sheet()));
+        json.object("card", () -> json.file(judged.card()));
+        json.object("tray", () -> json.file(judged.tray()));
     }
 
     private void related(Explanation.Related other) {
-        text("check", other.name());
-        text("title", other.title());
-        text("outcome", other.outcome() == null ? null : other.outcome().word());
+        json.text("check", other.name());
+        json.text("title", other.title());
+        json.text("outcome", other.outcome() == null ? null : other.outcome().word());
     }
 
     private void fact(Explanation.Fact fact) {
-        text("name", fact.name());
-        text("meaning", fact.meaning());
-        text("value", fact.value());
-        text("source", fact.source());
+        json.text("name", fact.name());
+        json.text("meaning", fact.meaning());
+        json.text("value", fact.value());
+        json.text("source", fact.source());
     }
 
     private void observed(Explanation.Observed observed) {
-        text("name", observed.name());
-        text("ask", observed.ask());
-        text("kind", observed.kind());
-        text("gauge", observed.gauge());
-        texts("bench", observed.bench());
-        text("when", observed.when());
-        text("value", observed.value());
-        texts("entries", observed.entries());
+        json.text("name", observed.name());
+        json.text("ask", observed.ask());
+        json.text("kind", observed.kind());
+        json.text("gauge", observed.gauge());
+        json.texts("bench", observed.bench());
+        json.text("when", observed.when());
+        json.text("value", observed.value());
+        json.texts("entries", observed.entries());
     }
 
     private void computed(Explanation.Computed value) {
-        text("name", value.name());
-        text("formula", value.formula());
-        text("value", value.value());
-        list("steps", value.steps(), this::step);
-        texts("sources", value.sources());
+        json.text("name", value.name());
+        json.text("formula", value.formula());
+        json.text("value", value.value());
+        json.list("steps", value.steps(), this::step);
+        json.texts("sources", value.sources());
     }
 
     private void step(Calculation.Step step) {
-        json.writeNumberProperty("depth", step.depth());
-        text("formula", step.words());
-        text("value", step.value());
-        texts("details", step.details());
-    }
-
-    private void text(String key, @Nullable String text) {
-        if (text == null) {
-            json.writeNullProperty(key);
-        } else {
-            json.writeStringProperty(key, text);
-        }
-    }
-
-    private void texts(String key, List<String> texts) {
-        json.writeArrayPropertyStart(key);
-        texts.forEach(json::writeString);
-        json.writeEndArray();
-    }
-
-    private <T> void list(String key, List<T> things, Consumer<T> members) {
-        json.writeArrayPropertyStart(key);
-        for (T thing : things) {
-            json.writeStartObject();
-            members.accept(thing);
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-    }
-
-    private static final class Layout extends ObjectWriteContext.Base {
-        @Override
-        public PrettyPrinter getPrettyPrinter() {
-            DefaultIndenter twoBlanks = new DefaultIndenter("  ", "\n");
-            return new DefaultPrettyPrinter().withObjectIndenter(twoBlanks).withArrayIndenter(twoBlanks);
-        }
-
-        @Override
-        public boolean hasPrettyPrinter() {
-            return true;
-        }
+        json.number("depth", step.depth());
+        json.text("formula", step.words());
+        json.text("value", step.value());
+        json.texts("details", step.details());
     }
 }

@@ -17,6 +17,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The examples of the lessons, broken for real: files are changed on a copy of the bench, commands are run, and what is
@@ -155,8 +156,29 @@ record BrokenExamples(Path here) {
                         card, Files.readString(card).replace("\"tank_offset\": \"8 mm\"", "\"tank_offset\": \"low\""));
                 yield only(lesson.code(), judge("tank.inspection", "sheets/0419-tank.json"));
             }
+            case "LP685" -> {
+                Path sheet = here.resolve("sheets/0411-clean.json");
+                Files.writeString(sheet, Files.readString(sheet).replace("\"serial\": \"Q15-20398\", ", ""));
+                yield history(lesson, "sheets/0411-clean.json");
+            }
+            case "LP686" -> history(lesson, "sheets/0411-clean.json", "sheets/0412-trap.json");
+            case "LP687" -> {
+                Files.copy(here.resolve("sheets/0411-clean.json"), here.resolve("sheets/0411-copy.json"));
+                yield history(lesson, "sheets/0411-clean.json", "sheets/0411-copy.json");
+            }
+            case "LP688" -> history(lesson, "sheets/0411-clean.json", "--procedures", "cards");
             default -> throw new IllegalArgumentException("nobody has made this situation: " + lesson.code());
         };
+    }
+
+    private String history(Lesson lesson, String... arguments) {
+        return only(
+                lesson.code(),
+                Terminal.run(Stream.concat(
+                                        Stream.of("history"),
+                                        Stream.of(arguments).map(name -> name.startsWith("--") ? name : path(name)))
+                                .toArray(String[]::new))
+                        .err());
     }
 
     private String vet(String name, byte[] bytes) throws IOException {
