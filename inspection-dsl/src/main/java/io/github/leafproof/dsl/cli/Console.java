@@ -4,14 +4,22 @@ import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.diagnostic.DiagnosticPrinter;
 import io.github.leafproof.inspection.record.Problem;
 import java.io.PrintStream;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Where a command writes: what was asked for goes to standard output, what went wrong to standard error.
  *
  * @param colour whether a person looks at it in a terminal and wants colour
+ * @param told what was told to be wrong with files so far
  */
-record Console(PrintStream out, PrintStream err, boolean colour) {
+record Console(PrintStream out, PrintStream err, boolean colour, Set<String> told) {
+
+    /** Where a command writes that has not told anything yet. */
+    Console(PrintStream out, PrintStream err, boolean colour) {
+        this(out, err, colour, new HashSet<>());
+    }
 
     void print(String text) {
         out.print(text);
@@ -22,6 +30,13 @@ record Console(PrintStream out, PrintStream err, boolean colour) {
     }
 
     void complainOfFiles(List<Problem> problems) {
-        problems.forEach(problem -> err.print(problem + "\n"));
+        problems.forEach(problem -> once(problem + "\n"));
+    }
+
+    /** Tells something that is wrong, unless it has been told: several sheets may name the same card. */
+    void once(String wrong) {
+        if (told.add(wrong)) {
+            err.print(wrong);
+        }
     }
 }

@@ -81,7 +81,7 @@ final class ProceduresOfSheets {
         return new Problem(
                 FileMistake.LP688.name(),
                 sheet.name(),
-                "$.procedure",
+                sheet.place("$.procedure"),
                 "its procedure is not found: there is neither " + String.join(" nor ", names) + " in "
                         + folders.stream().map(ProceduresOfSheets::words).collect(Collectors.joining(" or in ")),
                 "name the folder that it lies in with --procedures");

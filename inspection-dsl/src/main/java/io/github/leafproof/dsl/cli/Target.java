@@ -22,9 +22,8 @@ record Target(Path file, String option, String what) {
     boolean overwrites(Path input, Console console) {
         boolean same = isSame(file, input);
         if (same) {
-            console.err()
-                    .print("leafproof: " + option + " would write the " + what + " over " + input
-                            + "\n   help: name another file for the " + what + "\n");
+            console.once("leafproof: " + option + " would write the " + what + " over " + input
+                    + "\n   help: name another file for the " + what + "\n");
         }
         return same;
     }

@@ -19,8 +19,8 @@ import org.jspecify.annotations.Nullable;
  *     again; null where neither was
  * @param unseenSince whether there were looks after the last one that judged it
  * @param adjustedSince whether it was adjusted after it was last judged
- * @param mended titles of the checks that failed beside it when it was found, and have been put right since: a fault that is
- *     still there had another cause
+ * @param mended titles of the checks that failed beside it when it was found, and have been put right since, ten at
+ *     most: a fault that is still there had another cause
  */
 public record Finding(
         String check,

@@ -137,7 +137,7 @@ final class Following {
             if (sighting == null || node == null || !(sighting.left(node) instanceof Value.Readings readings)) {
                 return null;
             }
-            String here = sighting.judgement().evidence().files().tray().sha256();
+            String here = sighting.tray();
             boolean otherGauge = tray != null && !tray.equals(here);
             if (otherGauge || sight.adjusted() || sight.asLeft().unfit() != null) {
                 return null;
@@ -176,7 +176,7 @@ final class Following {
             return null;
         }
         NextCheck first = null;
-        for (HeldLimits.Limit limit : HeldLimits.of(sighting.judgement(), Sighting.slot(node), now)) {
+        for (HeldLimits.Limit limit : sighting.limits(node, now)) {
             NextCheck next = nextCheck(last, latest, limit, now, rate);
             first = first == null || next.sure() < first.sure() ? next : first;
         }

@@ -10,7 +10,9 @@ import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.inspection.quantity.Estimate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -31,17 +33,35 @@ final class HeldLimits {
         }
     }
 
-    private HeldLimits() {}
+    private record Held(Node.Check check, LimitsHeld limits) {}
 
-    /** The limits for the engine of this judgement. Of a check that tolerates more, the wider one counts beyond the aimed-for. */
-    static List<Limit> of(Judgement judgement, int slot, Estimate now) {
-        List<Limit> limits = new ArrayList<>();
+    private final Judgement judgement;
+    private final Map<Integer, List<Held>> bySlot = new HashMap<>();
+
+    private HeldLimits(Judgement judgement) {
+        this.judgement = judgement;
+    }
+
+    /** All of them, for the engine of this judgement. */
+    static HeldLimits of(Judgement judgement) {
+        HeldLimits all = new HeldLimits(judgement);
         for (Node.Check check : judgement.graph().checks()) {
-            parts(check.requirement())
-                    .filter(held -> held.subject() instanceof Slot subject && subject.number() == slot)
-                    .forEach(held -> limits.addAll(of(judgement, check, held, now)));
+            parts(check.requirement()).forEach(held -> {
+                if (held.subject() instanceof Slot subject) {
+                    all.bySlot
+                            .computeIfAbsent(subject.number(), slot -> new ArrayList<>())
+                            .add(new Held(check, held));
+                }
+            });
         }
-        return limits;
+        return all;
+    }
+
+    /** Those of one value. Where a check tolerates more, the wider limit counts beyond the one aimed for. */
+    List<Limit> of(int slot, Estimate now) {
+        return bySlot.getOrDefault(slot, List.of()).stream()
+                .flatMap(held -> of(held.check(), held.limits(), now))
+                .toList();
     }
 
     private static Stream<LimitsHeld> parts(Formula condition) {
@@ -54,17 +74,14 @@ final class HeldLimits {
                 : Stream.of();
     }
 
-    private static List<Limit> of(Judgement judgement, Node.Check check, LimitsHeld held, Estimate now) {
+    private Stream<Limit> of(Node.Check check, LimitsHeld held, Estimate now) {
         LimitsHeld.Window window = LimitsHeld.Window.of(held, judgement.frame(check));
-        return Stream.of(
-                        limit(judgement, check, held.upper(), window.upper(), window.toleratedUpper(), true, now),
-                        limit(judgement, check, held.lower(), window.lower(), window.toleratedLower(), false, now))
-                .flatMap(List::stream)
-                .toList();
+        return Stream.concat(
+                limit(check, held.upper(), window.upper(), window.toleratedUpper(), true, now),
+                limit(check, held.lower(), window.lower(), window.toleratedLower(), false, now));
     }
 
-    private static List<Limit> limit(
-            Judgement judgement,
+    private Stream<Limit> limit(
             Node.Check check,
             @Nullable Formula formula,
             @Nullable Estimate aimed,
@@ -72,16 +89,11 @@ final class HeldLimits {
             boolean upper,
             Estimate now) {
         if (formula == null || aimed == null || tolerated == null) {
-            return List.of();
+            return Stream.of();
         }
         Limit limit = new Limit(aimed, Shown.limit(formula, judgement.frame(check)), upper);
         boolean beyond = limit.distanceOf(now).value() <= 0 && tolerated.value() != aimed.value();
-        return List.of(
-                beyond
-                        ? new Limit(
-                                tolerated,
-                                Shown.measured(Value.Amount.of(tolerated), judgement.units()) + ", which is tolerated",
-                                upper)
-                        : limit);
+        String wider = Shown.measured(Value.Amount.of(tolerated), judgement.units()) + ", which is tolerated";
+        return Stream.of(beyond ? new Limit(tolerated, wider, upper) : limit);
     }
 }

@@ -51,7 +51,12 @@ public final class OneEngine {
     }
 
     private void complain(FileMistake mistake, Evidence.Files of, String place, String message, String help) {
-        problems.add(new Problem(mistake.name(), of.sheet().name(), place, message, help));
+        problems.add(new Problem(
+                mistake.name(),
+                of.sheet().name(),
+                place.isEmpty() ? "" : of.sheet().place(place),
+                message,
+                help));
     }
 
     private void areAboutOneEngine() {

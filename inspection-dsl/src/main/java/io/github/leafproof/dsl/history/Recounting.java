@@ -9,6 +9,7 @@ import io.github.leafproof.inspection.record.JobSheet;
 import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.verdict.Outcome;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,9 @@ import java.util.Optional;
 
 /** Makes the history of an engine from the judgements on its sheets. */
 public final class Recounting {
+
+    /** More than anybody wants to read behind a finding. */
+    private static final int MOST_NAMED = 10;
 
     private final List<Judgement> judgements;
     private final List<Sighting> sightings = new ArrayList<>();
@@ -102,24 +106,33 @@ public final class Recounting {
                                 Tracing.of(check, seen.getOrDefault(check.name(), List.of()), judgements.size()))
                                 .stream())
                 .toList();
-        return findings.stream().map(finding -> beside(finding, findings)).toList();
+        Map<Integer, List<String>> mended = new HashMap<>();
+        for (Finding finding : findings) {
+            if (finding.standing().isSettled()) {
+                failedAt(finding)
+                        .forEach(look -> mended.computeIfAbsent(look, at -> new ArrayList<>())
+                                .add(finding.title()));
+            }
+        }
+        return findings.stream()
+                .map(finding -> isLeft(finding)
+                        ? finding.withMended(mended.getOrDefault(finding.first(), List.of()).stream()
+                                .limit(MOST_NAMED)
+                                .toList())
+                        : finding)
+                .toList();
     }
 
     /** One fault put right is not the job closed: what failed beside it and was mended was not the cause of what is left. */
-    private static Finding beside(Finding finding, List<Finding> all) {
-        if (finding.standing().isSettled() || finding.latest() != Outcome.FAILS) {
-            return finding;
-        }
-        return finding.withMended(all.stream()
-                .filter(other -> other.standing().isSettled() && failedAt(other, finding.first()))
-                .map(Finding::title)
-                .toList());
+    private static boolean isLeft(Finding finding) {
+        return !finding.standing().isSettled() && finding.latest() == Outcome.FAILS;
     }
 
-    private static boolean failedAt(Finding finding, int look) {
+    private static List<Integer> failedAt(Finding finding) {
         return finding.seen().stream()
-                .filter(seen -> seen.look() == look)
-                .anyMatch(seen -> seen.asLeft().outcome() == Outcome.FAILS
-                        || (seen.asFound() != null && seen.asFound().outcome() == Outcome.FAILS));
+                .filter(seen -> seen.asLeft().outcome() == Outcome.FAILS
+                        || (seen.asFound() != null && seen.asFound().outcome() == Outcome.FAILS))
+                .map(Seen::look)
+                .toList();
     }
 }

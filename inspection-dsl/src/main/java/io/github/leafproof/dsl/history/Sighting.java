@@ -3,18 +3,11 @@ package io.github.leafproof.dsl.history;
 import io.github.leafproof.dsl.formula.Shown;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.graph.CheckGraph;
-import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.graph.Node;
-import io.github.leafproof.dsl.graph.Verdict;
 import io.github.leafproof.inspection.gauge.Gauge;
 import io.github.leafproof.inspection.quantity.Estimate;
-import io.github.leafproof.inspection.quantity.Quantity;
-import io.github.leafproof.inspection.record.Entry;
-import io.github.leafproof.inspection.record.Given;
-import io.github.leafproof.inspection.verdict.Outcome;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -28,6 +21,9 @@ final class Sighting {
     private final CheckGraph graph;
     private final int look;
     private final Set<String> lasting;
+    private final Origins found;
+    private final Origins left;
+    private final HeldLimits limits;
 
     Sighting(Judgement judgement, int look) {
         this.judgement = judgement;
@@ -37,33 +33,31 @@ final class Sighting {
                 .map(Gauge::lastingErrors)
                 .flatMap(Set::stream)
                 .collect(Collectors.toSet());
+        this.found = Origins.of(judgement, true);
+        this.left = Origins.of(judgement, false);
+        this.limits = HeldLimits.of(judgement);
     }
 
-    Judgement judgement() {
-        return judgement;
-    }
-
-    /** What is observed or computed from it, in the order of the procedure. */
+    /** What is observed, and what is computed from it, in the order of the procedure. */
     List<Node> followed() {
         List<Node> nodes = new ArrayList<>(graph.observations());
-        graph.derived().stream()
-                .filter(derived -> !observations(derived).isEmpty())
-                .forEach(nodes::add);
+        graph.derived().stream().filter(derived -> left.of(derived).isPresent()).forEach(nodes::add);
         return nodes;
     }
 
     /** What it was; empty where it was neither found nor left known. */
     Optional<Followed.Sight> of(Node node) {
-        Set<Node.Observation> observations = observations(node);
-        boolean adjusted = observations.stream().anyMatch(judgement.evidence()::isAdjusted);
-        Value found = judgement.frameAsFound().slot(slot(node));
-        Value left = judgement.frame().slot(slot(node));
-        if (found instanceof Value.Missing && left instanceof Value.Missing) {
-            return Optional.empty();
-        }
-        Followed.Point asLeft = point(left, observations, false);
-        return Optional.of(
-                new Followed.Sight(look, adjusted, adjusted ? point(found, observations, true) : asLeft, asLeft));
+        Value before = judgement.frameAsFound().slot(slot(node));
+        Value after = left(node);
+        boolean unknown = before instanceof Value.Missing && after instanceof Value.Missing;
+        return unknown
+                ? Optional.empty()
+                : left.of(node).map(origin -> {
+                    Followed.Point asLeft = point(after, origin);
+                    Followed.Point asFound =
+                            origin.adjusted() ? point(before, found.of(node).orElse(origin)) : asLeft;
+                    return new Followed.Sight(look, origin.adjusted(), asFound, asLeft);
+                });
     }
 
     /** The value as it was left. */
@@ -71,27 +65,27 @@ final class Sighting {
         return judgement.frame().slot(slot(node));
     }
 
-    static int slot(Node node) {
+    /** The limits that checks hold directly against it. */
+    List<HeldLimits.Limit> limits(Node node, Estimate now) {
+        return limits.of(slot(node), now);
+    }
+
+    /** Which tray it was measured with, to the last letter. */
+    String tray() {
+        return judgement.evidence().files().tray().sha256();
+    }
+
+    private static int slot(Node node) {
         return node instanceof Node.Derived derived ? derived.slot() : ((Node.Observation) node).slot();
     }
 
-    private Set<Node.Observation> observations(Node node) {
-        Set<Node.Observation> found = new LinkedHashSet<>();
-        if (node instanceof Node.Observation observation) {
-            found.add(observation);
-        } else if (node instanceof Node.Derived derived) {
-            graph.readBy(derived.formula()).forEach(read -> found.addAll(observations(read)));
-        }
-        return found;
-    }
-
-    private Followed.Point point(Value value, Set<Node.Observation> observations, boolean asFound) {
+    private Followed.Point point(Value value, Origins.Origin origin) {
         Estimate number = number(value);
         return new Followed.Point(
                 value instanceof Value.Missing missing ? missing.words() : Shown.measured(value, judgement.units()),
                 number == null ? null : number.withSources(this::ofThisLook),
-                unfit(value, observations, asFound),
-                runningTime(observations, asFound));
+                origin.unfit(),
+                origin.runningTime());
     }
 
     private static @Nullable Estimate number(Value value) {
@@ -108,51 +102,6 @@ final class Sighting {
 
     /** What a gauge of the same tray is off, it is off at every look; anything else goes wrong anew each time. */
     private String ofThisLook(String source) {
-        return lasting.contains(source)
-                ? source + " of tray " + judgement.evidence().files().tray().sha256()
-                : source + " at look " + look;
-    }
-
-    /** A number whose preconditions were not shown, or whose trials contradict each other, is no number to count with. */
-    private @Nullable String unfit(Value value, Set<Node.Observation> observations, boolean asFound) {
-        if (value instanceof Value.Felt felt
-                && !felt.evidence().contradictions(graph.rule()).isEmpty()) {
-            return "its trials contradict each other";
-        }
-        for (Node.Observation observation : observations) {
-            List<Verdict> verdicts = graph.affectedBy(observation).checks().stream()
-                    .map(check -> verdict(check, asFound))
-                    .filter(verdict -> verdict.outcome() != Outcome.NOT_APPLICABLE)
-                    .toList();
-            if (!verdicts.isEmpty() && verdicts.stream().allMatch(verdict -> verdict.outcome() == Outcome.BLOCKED)) {
-                return "not established: "
-                        + verdicts.get(0).blockedBy().stream()
-                                .map(gate -> gate.name() + " was not shown")
-                                .collect(Collectors.joining(", "));
-            }
-        }
-        return null;
-    }
-
-    /** How a check came out, before or after what was adjusted. */
-    Verdict verdict(Node.Check check, boolean asFound) {
-        Verdict left = judgement.verdicts().get(check.number());
-        return asFound ? judgement.asFound(check).orElse(left) : left;
-    }
-
-    /** How long the engine had run when the last of these was observed. */
-    private @Nullable Quantity runningTime(Set<Node.Observation> observations, boolean asFound) {
-        Quantity latest = null;
-        for (Node.Observation observation : observations) {
-            for (Evidence.Statement said : judgement.evidence().statements(observation)) {
-                Entry entry = said.entry();
-                if (asFound && entry.given() instanceof Given.Adjusted) {
-                    break;
-                }
-                Quantity then = entry.runningTime();
-                latest = latest == null || (then != null && then.base() > latest.base()) ? then : latest;
-            }
-        }
-        return latest;
+        return lasting.contains(source) ? source + " of tray " + tray() : source + " at look " + look;
     }
 }

@@ -162,6 +162,14 @@ class HistoryCommandTest {
     }
 
     @Test
+    void what_is_odd_about_a_tray_is_told_once_however_many_sheets_name_it() throws IOException {
+        replace("trays/bench-2025.json", "\"measured\": \"0.030 mm\"", "\"measured\": \"0.300 mm\"");
+
+        assertThat(history(SHEETS).err().lines().filter(line -> line.contains("LP682")))
+                .hasSize(1);
+    }
+
+    @Test
     void nothing_that_a_history_is_made_from_is_written_over() throws IOException {
         for (String input : List.of(
                 "0502-after-first-runs.json",

@@ -120,6 +120,30 @@ class FindingsOverTimeTest {
     }
 
     @Test
+    void of_many_faults_mended_beside_it_ten_are_named() {
+        StringBuilder many = new StringBuilder(
+                "observe pulls : yes/no ask \"Pulls?\"\n" + "check power \"Power\" major { require pulls }\n");
+        for (int i = 0; i < 12; i++) {
+            many.append("observe a").append(i).append(" : yes/no ask \"A?\"\n");
+            many.append("check c")
+                    .append(i)
+                    .append(" \"C")
+                    .append(i)
+                    .append("\" minor { require a")
+                    .append(i)
+                    .append(" }\n");
+        }
+        Workshop first = Workshop.of(many.toString()).on("2025-03-01").observe("pulls", "false");
+        Workshop second = Workshop.of(many.toString()).on("2025-03-02").observe("pulls", "false");
+        for (int i = 0; i < 12; i++) {
+            first = first.observe("a" + i, "false");
+            second = second.observe("a" + i, "true");
+        }
+
+        assertThat(Life.of(first, second).finding("power").mended()).hasSize(10).startsWith("C0", "C1");
+    }
+
+    @Test
     void a_question_that_stays_open_waits_and_is_no_fault() {
         Life life = Life.of(day(1).feel("lash", "passes 0.05 mm", "refuses 0.10 mm"));
 

@@ -330,6 +330,31 @@ class RatesTest {
         assertThat(Objects.requireNonNull(change.hours()).value()).isEqualTo(HOUR);
     }
 
+    /** Forty values, each computed twice from the one before: a walk along every path would not end. */
+    @Test
+    void what_is_computed_from_much_is_followed_as_quickly() {
+        StringBuilder chain = new StringBuilder("observe a0 : length ask \"A\"\nlet b0 = a0 + 1 mm\n");
+        for (int i = 1; i < 40; i++) {
+            chain.append("let x")
+                    .append(i)
+                    .append(" = ")
+                    .append(i == 1 ? "a0" : "x" + (i - 1))
+                    .append(" + ");
+            chain.append(i == 1 ? "b0" : "y" + (i - 1)).append('\n');
+            chain.append("let y").append(i).append(" = x").append(i).append(" - ");
+            chain.append(i == 1 ? "b0" : "y" + (i - 1)).append('\n');
+        }
+        Workshop bench =
+                Workshop.of(chain + "check small \"Small\" minor { require x39 at most 1 km and y39 at most 1 km }\n");
+        Followed value = Life.of(
+                        Life.day(bench, "2025-03-03", "0 h").observe("a0", "\"1 mm\""),
+                        Life.day(bench, "2025-03-05", "1 h").observe("a0", "\"2 mm\""))
+                .value("x39");
+
+        assertThat(value.changes()).hasSize(1);
+        assertThat(value.nextCheck()).isNotNull();
+    }
+
     @Test
     void what_two_procedures_call_alike_and_is_not_is_not_compared() {
         Workshop length = Workshop.of("""
