@@ -74,7 +74,7 @@ record NumberText(Exact value, String rest) {
         String digits = written.substring(1).replace('\u2212', '-').replace("+", "");
         if (digits.length() > 4 || Math.abs(Integer.parseInt(digits)) > HIGHEST_EXPONENT) {
             throw new QuantityException(
-                    text.strip() + " is beyond what can be measured", "numbers go from 1e-100 up to 1e100");
+                    text.strip() + " is beyond what can be measured", "numbers go from 1e-100 to just below 1e100");
         }
         return Integer.parseInt(digits);
     }

@@ -79,7 +79,7 @@ public final class Quantity {
         double size = Math.abs(number.toDouble());
         if (!number.isZero() && !(size >= SMALLEST && size < LARGEST)) {
             throw new QuantityException(
-                    number.text() + " is beyond what can be measured", "numbers go from 1e-100 up to 1e100");
+                    number.text() + " is beyond what can be measured", "numbers go from 1e-100 to just below 1e100");
         }
         Quantity quantity = new Quantity(number, unit);
         if (!Double.isFinite(quantity.base)) {

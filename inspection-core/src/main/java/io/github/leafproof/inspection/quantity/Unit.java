@@ -66,6 +66,27 @@ public final class Unit {
         return UnitText.read(text, UnitTable::find);
     }
 
+    /**
+     * As {@link #parse(String)}, where it is known what the unit counts.
+     *
+     * @throws QuantityException for a unit that is not known, naming the nearest one that is, else the units of this
+     *     dimension
+     */
+    public static Unit parse(String text, Dimension wanted) {
+        try {
+            return parse(text);
+        } catch (QuantityException unknown) {
+            throw unknown.remedy().equals(UnitTable.EXAMPLES)
+                    ? new QuantityException(unknown.problem(), UnitTable.unitsOf(wanted))
+                    : unknown;
+        }
+    }
+
+    /** What a spelling that is no unit most likely stands for, as a unit is written; empty for a unit, and for a riddle. */
+    public static Optional<String> meant(String spelling) {
+        return UnitTable.meant(spelling);
+    }
+
     /** The unit with this symbol or other name, when the table has it; no products, quotients or powers. */
     public static Optional<Unit> find(String symbol) {
         return UnitTable.find(symbol);

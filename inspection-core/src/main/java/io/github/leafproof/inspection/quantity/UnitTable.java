@@ -2,6 +2,7 @@ package io.github.leafproof.inspection.quantity;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -119,7 +120,25 @@ final class UnitTable {
             Map.entry("minute", "min for time, arcmin for an angle"),
             Map.entry("minutes", "min for time, arcmin for an angle"),
             Map.entry("fl oz", "floz"),
-            Map.entry("HP", "hp, or PS for metric horsepower"));
+            Map.entry("HP", "hp, or PS for metric horsepower"),
+            Map.entry("Nm", "N·m"),
+            Map.entry("Ncm", "N·cm"),
+            Map.entry("kgcm", "kgf·cm"),
+            Map.entry("inlb", "in·lbf"),
+            Map.entry("inlbs", "in·lbf"),
+            Map.entry("ftlb", "ft·lbf"),
+            Map.entry("ftlbs", "ft·lbf"),
+            Map.entry("ozin", "ozf·in"),
+            Map.entry("C°", "°C"),
+            Map.entry("F°", "°F"),
+            Map.entry("Celsius", "°C for a temperature, K for a difference"),
+            Map.entry("Fahrenheit", "°F for a temperature, Δ°F (or deltaF) for a difference"),
+            Map.entry("Kelvin", "K"),
+            Map.entry("kelvin", "K"));
+
+    /** How units look, for who wrote something that is like none of them. */
+    static final String EXAMPLES =
+            "units are written as mm, °C, bar, rpm, g or N·m, and products and quotients of these as mm per turn";
 
     private UnitTable() {}
 
@@ -176,13 +195,28 @@ final class UnitTable {
 
     /** What to write in place of a unit that is not known. */
     static String suggestion(String written) {
-        String meant = TRAPS.get(written);
-        if (meant != null) {
-            return "write " + meant;
+        return meant(written)
+                .map(meant -> "write " + meant)
+                .or(() -> Spelling.nearest(written, names())
+                        .map(known -> "did you mean " + known + "?" + caseNote(known, written)))
+                .orElse(EXAMPLES);
+    }
+
+    static Optional<String> meant(String written) {
+        return Optional.ofNullable(TRAPS.get(written));
+    }
+
+    /** The units of a dimension in a sentence, those that people use first. */
+    static String unitsOf(Dimension dimension) {
+        Set<String> symbols = new LinkedHashSet<>();
+        for (UnitSystem system : UnitSystem.values()) {
+            symbols.add(system.unitFor(dimension, 1).symbol());
         }
-        return Spelling.nearest(written, names())
-                .map(known -> "did you mean " + known + "?" + caseNote(known, written))
-                .orElse("known units are " + String.join(", ", symbols()) + ", and products and quotients of these");
+        symbols().stream()
+                .filter(symbol -> find(symbol).orElseThrow().dimension().equals(dimension))
+                .forEach(symbols::add);
+        symbols.remove("");
+        return "units of " + dimension.words() + " are " + String.join(", ", symbols);
     }
 
     private static String caseNote(String known, String written) {

@@ -72,9 +72,9 @@ class QuantityReadingTest {
                 "9,200 rpm | the comma in 9,200 could mean a decimal or thousands | write a dot for decimals and a blank for thousands: 0.05 mm, 9 200 rpm",
                 "NaN mm | \"NaN mm\" is not an amount anybody can measure | write a number and a unit, such as 0.05 mm",
                 "-Infinity K | \"-Infinity K\" is not an amount anybody can measure | write a number and a unit, such as 0.05 mm",
-                "1e100 m | 1e100 is beyond what can be measured | numbers go from 1e-100 up to 1e100",
-                "1e-101 m | 1e-101 m is beyond what can be measured | numbers go from 1e-100 up to 1e100",
-                "1e999999999999 m | 1e999999999999 m is beyond what can be measured | numbers go from 1e-100 up to 1e100",
+                "1e100 m | 1e100 is beyond what can be measured | numbers go from 1e-100 to just below 1e100",
+                "1e-101 m | 1e-101 m is beyond what can be measured | numbers go from 1e-100 to just below 1e100",
+                "1e999999999999 m | 1e999999999999 m is beyond what can be measured | numbers go from 1e-100 to just below 1e100",
                 "3 4 mm | \"3 4 mm\" is not one number and a unit | write the number in one piece, thousands in groups of three: 9 200 rpm",
                 "0.0.5 mm | \"0.0.5 mm\" is not one number and a unit | write the number in one piece, thousands in groups of three: 9 200 rpm",
                 "1/0 in | 1/0 divides by zero | write a fraction such as 1/4",
@@ -95,12 +95,42 @@ class QuantityReadingTest {
     }
 
     @Test
-    void a_unit_nobody_could_have_meant_is_answered_with_all_there_are() {
+    void a_unit_nobody_could_have_meant_is_answered_with_how_units_look() {
         QuantityException refused = catchThrowableOfType(QuantityException.class, () -> Quantity.parse("5 qqqqqq"));
         assertThat(refused.remedy())
-                .startsWith("known units are m, kg, s, K, ")
-                .contains(" thou, ")
-                .endsWith("products and quotients of these");
+                .isEqualTo("units are written as mm, °C, bar, rpm, g or N·m, and products and quotients of these as mm"
+                        + " per turn");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "pressure | units of pressure are kPa, psi, Pa, hPa, MPa, bar, mbar, atm, at, torr, mmHg, inHg, mmH2O, inH2O",
+                "torque | units of torque are N·m, in·lbf, J, kJ, Btu",
+                "density | units of density are kg/m³, lb/ft³",
+                "temperature | units of temperature are °C, °F",
+                "ratio | units of ratio are %, ppm",
+            })
+    void where_it_is_known_what_is_counted_the_units_for_that_are_told(String dimension, String remedy) {
+        Dimension wanted = Dimension.named(dimension).orElseThrow();
+        QuantityException refused = catchThrowableOfType(QuantityException.class, () -> Unit.parse("qqqqqq", wanted));
+        assertThat(refused).hasMessage("there is no unit \"qqqqqq\"");
+        assertThat(refused.remedy()).isEqualTo(remedy);
+    }
+
+    @Test
+    void where_a_spelling_is_a_known_slip_or_nearly_right_no_list_is_needed() {
+        assertThat(catchThrowableOfType(QuantityException.class, () -> Unit.parse("Nm", Dimension.TORQUE))
+                        .remedy())
+                .isEqualTo("write N·m");
+        assertThat(catchThrowableOfType(QuantityException.class, () -> Unit.parse("MM", Dimension.LENGTH))
+                        .remedy())
+                .isEqualTo("did you mean mm? Capital letters count in units");
+        assertThat(Unit.parse("bar", Dimension.LENGTH)).isEqualTo(Unit.parse("bar"));
+        assertThat(Unit.meant("Nm")).contains("N·m");
+        assertThat(Unit.meant("mm")).isEmpty();
+        assertThat(Unit.meant("qqqqqq")).isEmpty();
     }
 
     @Test

@@ -102,7 +102,8 @@ final class BenchLimits {
                         span,
                         check.name(),
                         observation.gauge().name(),
-                        "nothing in it, alone or stacked, proves that"));
+                        "nothing in it, alone or stacked, proves that",
+                        "a set whose sizes lie closer to these limits, or are measured better"));
             }
         } else if (gauge.get() instanceof ReadingInstrument instrument) {
             reading(check, limits.get(), instrument, span);
@@ -144,7 +145,11 @@ final class BenchLimits {
         String expanded = words(expandedBase, instrument);
         if (rule.decide(best) != Finding.PASSES) {
             problems.add(BenchDiagnostics.neverProven(
-                    span, check.name(), instrument.name(), "it knows only ± " + expanded + " (k = 2)"));
+                    span,
+                    check.name(),
+                    instrument.name(),
+                    "it knows only ± " + expanded + " (k = 2)",
+                    "a better instrument"));
         } else if (half < expandedBase) {
             problems.add(
                     BenchDiagnostics.toleranceTooSmall(span, instrument.name(), words(half, instrument), expanded));

@@ -98,7 +98,7 @@ final class Expressions {
 
     private @Nullable Typed understood(Expression expression, Env env, @Nullable Type expected) {
         if (expression instanceof Expression.Amount number) {
-            return number(number);
+            return number(number, expected);
         }
         if (expression instanceof Expression.Uncertain uncertain) {
             return uncertainties.value(uncertain, env);
@@ -147,7 +147,13 @@ final class Expressions {
     /** An expression that must be a number or quantity; a gap will do. */
     @Nullable
     Typed numeric(Expression expression, Env env) {
-        Typed typed = value(expression, env, null);
+        return numeric(expression, env, null);
+    }
+
+    /** The same, where something of a known kind is wanted. */
+    @Nullable
+    Typed numeric(Expression expression, Env env, @Nullable Type wanted) {
+        Typed typed = value(expression, env, wanted);
         if (typed != null && !typed.isNumeric()) {
             isNoNumber(expression, typed.type());
             return null;
@@ -164,8 +170,8 @@ final class Expressions {
                         : TypeDiagnostics.noNumber(span, type.words()));
     }
 
-    private @Nullable Typed number(Expression.Amount number) {
-        Quantity quantity = quantity(number);
+    private @Nullable Typed number(Expression.Amount number, @Nullable Type expected) {
+        Quantity quantity = quantity(number, expected == null ? null : expected.inArithmetic().orElse(null));
         if (quantity == null) {
             return null;
         }
@@ -178,7 +184,11 @@ final class Expressions {
     /** The quantity that a number and its unit stand for, or null after saying why they stand for none. */
     @Nullable
     Quantity quantity(Expression.Amount number) {
-        Unit unit = unit(number.unit(), number.unitSpan());
+        return quantity(number, null);
+    }
+
+    private @Nullable Quantity quantity(Expression.Amount number, @Nullable Dimension wanted) {
+        Unit unit = unit(number.unit(), number.unitSpan(), wanted);
         if (unit == null) {
             return null;
         }
@@ -190,10 +200,10 @@ final class Expressions {
         }
     }
 
-    @Nullable
-    Unit unit(String text, Span span) {
+    // wanted: what it should count, where that is known
+    private @Nullable Unit unit(String text, Span span, @Nullable Dimension wanted) {
         try {
-            return Unit.parse(text);
+            return wanted == null ? Unit.parse(text) : Unit.parse(text, wanted);
         } catch (QuantityException wrong) {
             problems.add(TypeDiagnostics.unknownUnit(span, wrong.problem(), wrong.remedy()));
             return null;
@@ -269,11 +279,12 @@ final class Expressions {
 
     private @Nullable Typed inUnit(Expression.InUnit expression, Env env) {
         Typed typed = numeric(expression.value(), env);
-        Unit unit = unit(expression.unit(), expression.unitSpan());
-        if (typed == null || unit == null) {
+        Dimension shown = typed == null ? null : typed.type().inArithmetic().orElseThrow();
+        Unit unit = unit(expression.unit(), expression.unitSpan(), shown);
+        if (typed == null || shown == null || unit == null) {
             return null;
         }
-        Dimension dimension = typed.type().inArithmetic().orElseThrow();
+        Dimension dimension = shown;
         if (!unit.dimension().equals(dimension)) {
             problems.add(TypeDiagnostics.unitOfOtherDimension(
                     expression.value().span(),

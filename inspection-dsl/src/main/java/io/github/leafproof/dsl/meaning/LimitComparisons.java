@@ -228,7 +228,7 @@ final class LimitComparisons {
 
     private @Nullable Formula limit(
             Expression written, Env env, Dimension wanted, Expression subjectWritten, String subjectWords) {
-        Typed limit = expressions.numeric(written, env);
+        Typed limit = expressions.numeric(written, env, new Type.Measure(wanted));
         if (limit == null) {
             return null;
         }

@@ -6,6 +6,7 @@ import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.dsl.message.PartDiagnostics;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
+import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.ProcedureText;
 import io.github.leafproof.inspection.verdict.DecisionRule;
@@ -130,7 +131,10 @@ public final class Understanding {
         Declaration.Header header = outline.header;
         if (header == null) {
             if (!outline.isHurtBeforeAnything()) {
-                problems.add(StructureDiagnostics.noHeader(text.source()));
+                Span begins = text.declarations().isEmpty()
+                        ? text.source().span(0, 0)
+                        : text.declarations().get(0).span().before();
+                problems.add(StructureDiagnostics.noHeader(begins));
             }
             return new CheckGraph.Identity("", "", 1, text.source().sha256(), List.of());
         }

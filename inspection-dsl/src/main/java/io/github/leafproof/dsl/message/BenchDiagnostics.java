@@ -4,7 +4,6 @@ import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.source.Span;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** What does not go together in a procedure, a certain engine card and a certain gauge tray. */
 public final class BenchDiagnostics {
@@ -44,13 +43,18 @@ public final class BenchDiagnostics {
                 .help("write it on the card");
     }
 
-    public static Diagnostic neverProven(Span limit, String check, String gauge, @Nullable String why) {
+    /**
+     * A limit that a gauge of this tray is not good enough for.
+     *
+     * @param why what the gauge lacks
+     * @param better what would do instead
+     */
+    public static Diagnostic neverProven(Span limit, String check, String gauge, String why, String better) {
         return Diagnostic.error(
                         Code.LP465,
                         limit,
-                        "with " + gauge + " of this tray " + check + " can never be shown to pass"
-                                + (why == null ? "" : ": " + why))
-                .help("take a better gauge, or wider limits; leafproof inspect tells which leaf is missing");
+                        "with " + gauge + " of this tray " + check + " can never be shown to pass: " + why)
+                .help("take " + better + ", or wider limits");
     }
 
     public static Diagnostic toleranceTooSmall(Span limit, String gauge, String half, String expanded) {

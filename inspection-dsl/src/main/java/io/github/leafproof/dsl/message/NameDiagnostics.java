@@ -69,7 +69,10 @@ public final class NameDiagnostics {
                 .help(nearest(
                         name.text(),
                         known,
-                        "declare it, as in: gauge " + name.text() + " : leaf set, or reading of temperature"));
+                        known.isEmpty()
+                                ? "declare it, as in: gauge " + name.text() + " : leaf set, or reading of temperature"
+                                : "the gauges are " + listed(known) + "; another is declared first, as in: gauge "
+                                        + name.text() + " : leaf set"));
     }
 
     public static Diagnostic unknownSetup(Name name, Collection<String> known) {

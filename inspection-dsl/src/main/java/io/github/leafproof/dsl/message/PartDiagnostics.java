@@ -114,6 +114,9 @@ public final class PartDiagnostics {
 
     /** What is wrong with a file as such, with the place that asks for it. */
     public static Diagnostic usedHere(Diagnostic problem, Span use) {
-        return problem.alsoAt(use, USED_HERE);
+        Diagnostic used = problem.alsoAt(use, USED_HERE);
+        return problem.code() == Code.LP105
+                ? used.help("write into it what the procedure uses of it, or take the use line out")
+                : used;
     }
 }

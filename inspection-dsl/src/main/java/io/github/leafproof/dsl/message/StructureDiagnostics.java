@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.message;
 
 import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import java.util.List;
 
@@ -14,8 +13,9 @@ public final class StructureDiagnostics {
 
     private StructureDiagnostics() {}
 
-    public static Diagnostic noHeader(SourceText source) {
-        return Diagnostic.error(Code.LP401, source.span(0, 0), "the procedure has no name")
+    // begins: where the procedure begins, behind the comments that stand above it
+    public static Diagnostic noHeader(Span begins) {
+        return Diagnostic.error(Code.LP401, begins, "the procedure has no name")
                 .help(
                         "begin with, for instance: procedure first_look \"First look\" revision 1; a part for others to use has"
                                 + " no such line, and is judged with the procedure that uses it");

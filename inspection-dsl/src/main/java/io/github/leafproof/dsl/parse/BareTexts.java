@@ -44,16 +44,14 @@ final class BareTexts {
     }
 
     private void add(int start, int end) {
-        Span span = words.span(start).to(words.span(end - 1));
+        CommonToken last = words.withSignsBehind(end - 1);
+        Span span = words.span(start).to(Words.span(last));
         // What was said about its signs was said of signs outside of a text.
         problems.forget(span);
         problems.add(TextDiagnostics.quotesMissing(span));
         problems.lose(span);
         result.add(Words.joined(
-                words.get(start),
-                words.get(end - 1),
-                InspectionLexer.UNQUOTED,
-                span.source().of(span)));
+                words.get(start), last, InspectionLexer.UNQUOTED, span.source().of(span)));
     }
 
     /** Where a text should begin that the word at this place asks for, and other words stand there; else −1. */

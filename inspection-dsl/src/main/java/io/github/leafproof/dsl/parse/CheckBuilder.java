@@ -11,6 +11,7 @@ import io.github.leafproof.dsl.syntax.Target;
 import io.github.leafproof.dsl.syntax.Text;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -45,22 +46,43 @@ final class CheckBuilder extends InspectionParserBaseVisitor<@Nullable Span> {
             things.report(ClauseDiagnostics.checkWithoutTitle(target));
         }
         Text title = context.text() == null ? new Text(List.of(), target.span()) : things.text(context.text());
-        List<InspectionParser.NameContext> early = context.text() == null
+        List<InspectionParser.NameContext> words = new ArrayList<>(context.name());
+        Optional<InspectionParser.NameContext> behind = nameBehind(context, title);
+        if (behind.isPresent()) {
+            // The word that stands where the name should says what it would say behind the title.
+            Name name = things.name(behind.get());
+            things.report(ClauseDiagnostics.beforeTheName(target.name(), name, title));
+            words.remove(behind.get());
+            words.add(0, context.target().name(0));
+            target = new Target(name, List.of(), name.span());
+        }
+        List<InspectionParser.NameContext> early = context.text() == null || behind.isPresent()
                 ? List.of()
-                : context.name().stream()
+                : words.stream()
                         .filter(word -> span(word).start() < title.span().start())
                         .toList();
-        if (readBeforeTitle(target, things.names(early), title)) {
-            context.name().forEach(this::readHeaderWord);
-        } else {
-            context.name().stream().skip(early.size()).forEach(this::readHeaderWord);
-        }
+        boolean headings = readBeforeTitle(target, things.names(early), title);
+        words.stream().skip(headings ? 0 : early.size()).forEach(this::readHeaderWord);
         for (InspectionParser.CheckClauseContext clause :
                 need(context.checkBody()).checkClause()) {
             things.readOrSkip(clause, () -> read(clause));
         }
         return new Declaration.Check(
                 target, title, severity, gate, after, when, requirements, confidence, advice, because, span(context));
+    }
+
+    /** {@code check critical cold "Cold"}: the name, where what belongs behind the title has taken its place. */
+    private static Optional<InspectionParser.NameContext> nameBehind(InspectionParser.CheckContext context, Text title) {
+        if (context.text() == null
+                || context.target().name().size() > 1
+                || !HEADING.contains(context.target().getText())) {
+            return Optional.empty();
+        }
+        List<InspectionParser.NameContext> names = context.name().stream()
+                .filter(word -> span(word).start() < title.span().start())
+                .filter(word -> !HEADING.contains(word.getText()))
+                .toList();
+        return names.size() == 1 ? Optional.of(names.get(0)) : Optional.empty();
     }
 
     private void read(InspectionParser.CheckClauseContext clause) {

@@ -65,6 +65,13 @@ final class ClauseDiagnostics {
                 .help("behind the name of a check stands its title, and then its severity and `gate`");
     }
 
+    static Diagnostic beforeTheName(Name word, Name name, Text title) {
+        return Diagnostic.error(Code.LP144, word.span(), "`" + word + "` stands before the name")
+                .alsoAt(name.span(), "the name")
+                .help("write: check " + name + " "
+                        + GrammarDiagnostics.shortened(title.span().source().of(title.span())) + " " + word);
+    }
+
     static Diagnostic saidTwice(Span again, String word, Span before) {
         return Diagnostic.error(Code.LP137, again, "`" + word + "` is said twice")
                 .alsoAt(before, "said here before")

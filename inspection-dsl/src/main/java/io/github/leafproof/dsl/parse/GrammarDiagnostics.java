@@ -3,36 +3,35 @@ package io.github.leafproof.dsl.parse;
 import io.github.leafproof.dsl.diagnostic.Code;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.source.Span;
+import io.github.leafproof.inspection.quantity.Dimension;
+import io.github.leafproof.inspection.quantity.Spelling;
 import java.util.List;
-import java.util.Locale;
-import java.util.Set;
+import java.util.Optional;
 
 /** What is said where words come in an order that means nothing. */
 final class GrammarDiagnostics {
-
-    private static final Set<String> COMPARE = Set.of(
-            "above", "atleast", "atmost", "below", "equal", "equals", "exceeds", "greater", "larger", "less", "more",
-            "over", "smaller", "under");
-    private static final String HOW_TO_COMPARE =
-            "values are compared with `at least`, `at most`, `between \u2026 and \u2026`, `within \u2026 of \u2026` or `is`";
 
     private GrammarDiagnostics() {}
 
     static Diagnostic missing(Span place, String before, List<String> hopes) {
         return Diagnostic.error(
                         Code.LP120, place, Expectations.either(hopes) + " is missing after `" + shortened(before) + "`")
-                .help("write it here");
+                .help(
+                        hopes.equals(List.of("`else`"))
+                                ? "say what it is in the other case: if \u2026 then \u2026 else \u2026"
+                                : "write it here");
     }
 
     static Diagnostic unexpected(Span place, String found, List<String> hopes) {
         String what = found.isEmpty() ? "the end of the text" : "`" + found + "`";
-        Diagnostic unexpected = Diagnostic.error(
-                Code.LP121,
-                place,
-                hopes.isEmpty()
-                        ? what + " does not belong here"
-                        : what + " stands where " + Expectations.either(hopes) + " should");
-        return isCompareWord(found) ? unexpected.help(HOW_TO_COMPARE) : unexpected.help(instead(found, hopes));
+        List<String> meant = found.equals("if") && hopes.contains("`when`") ? List.of("`when`") : hopes;
+        return Diagnostic.error(
+                        Code.LP121,
+                        place,
+                        meant.isEmpty()
+                                ? what + " does not belong here"
+                                : what + " stands where " + Expectations.either(meant) + " should")
+                .help(instead(found, meant));
     }
 
     private static String instead(String found, List<String> hopes) {
@@ -45,9 +44,43 @@ final class GrammarDiagnostics {
         if (found.equals("=") && !hopes.contains("a name")) {
             return "take it out";
         }
-        return hopes.isEmpty()
-                ? "take it out, or look for what is missing before it"
-                : "write " + Expectations.either(hopes) + " before it, or instead of it";
+        if (hopes.isEmpty()) {
+            return "take it out, or look for what is missing before it";
+        }
+        String write = "write " + Expectations.either(hopes);
+        if (hopes.size() > 1 || !hopes.get(0).startsWith("`")) {
+            return write + " before it, or instead of it";
+        }
+        boolean isWord = !found.isEmpty() && Character.isLetterOrDigit(found.codePointAt(0));
+        boolean isOther = found.equals("to") || found.equals("if");
+        boolean goesOn = isWord || found.isEmpty() || ")]},\"".indexOf(found.charAt(0)) >= 0;
+        return write + (goesOn && !isOther ? " before it" : " instead");
+    }
+
+    static Diagnostic noKindOfGauge(Span place, String found) {
+        Diagnostic none = Diagnostic.error(Code.LP121, place, "`" + shortened(found) + "` is no kind of gauge");
+        List<String> kinds = List.of("leaf set", "pin set", "reading of", "counter");
+        Optional<String> kind = kinds.stream()
+                .filter(each -> each.regionMatches(true, 0, found, 0, 3) || isNear(found, each))
+                .findFirst();
+        boolean quantity = Dimension.names().stream().anyMatch(each -> (each + " ").startsWith(found + " "));
+        return none.help(
+                kind.isPresent()
+                        ? "write " + kind.get() + (kind.get().endsWith("of") ? " and what it reads" : "")
+                        : quantity
+                                ? "write `reading of` before it: an instrument that is read"
+                                : "a gauge is a leaf set, a pin set, a counter, or the reading of a quantity, such as: reading"
+                                        + " of temperature");
+    }
+
+    private static boolean isNear(String found, String kind) {
+        return Spelling.nearest(found, List.of(kind.split(" ")[0], kind)).isPresent();
+    }
+
+    static Diagnostic otherwiseCompared(Span words, CompareWord meant) {
+        return Diagnostic.error(
+                        Code.LP119, words, "there is no `" + words.source().of(words) + "` here")
+                .help(meant.remedy());
     }
 
     static Diagnostic otherwiseFirst(Span both, String result) {
@@ -63,17 +96,15 @@ final class GrammarDiagnostics {
                         .help("take it out");
     }
 
-    static Diagnostic unjoined(Span place, String found, String before) {
-        Diagnostic unjoined =
-                Diagnostic.error(Code.LP121, place, "nothing joins `" + found + "` to what stands before it");
-        return unjoined.help(
-                isCompareWord(found) || isCompareWord(before)
-                        ? HOW_TO_COMPARE
-                        : "take it out, or write between the two what joins them, such as `and` or `+`");
-    }
-
-    private static boolean isCompareWord(String word) {
-        return COMPARE.contains(word.toLowerCase(Locale.ROOT));
+    static Diagnostic unjoined(Span place, String found, boolean inExpression) {
+        if (found.equals(".")) {
+            return Diagnostic.error(Code.LP121, place, "no full stop stands here").help("take it out");
+        }
+        return inExpression
+                ? Diagnostic.error(Code.LP121, place, "nothing joins `" + found + "` to what stands before it")
+                        .help("take it out, or write between the two what joins them, such as `and` or `+`")
+                : Diagnostic.error(Code.LP121, place, "`" + found + "` does not belong here")
+                        .help("take it out, or look for what is missing before it");
     }
 
     static Diagnostic stray(Span place, String found, String block, List<String> keywords) {
@@ -97,6 +128,11 @@ final class GrammarDiagnostics {
     static Diagnostic adviceWithoutOutcome(Span advise) {
         return Diagnostic.error(Code.LP144, advise, "`advise` stands without the outcome it is for")
                 .help("begin with the outcome: if high advise \"Screw it in\", or if fails, if low, if open");
+    }
+
+    static Diagnostic adviceBeforeOutcome(Span all, String outcome, String advice) {
+        return Diagnostic.error(Code.LP144, all, "the advice stands before the outcome it is for")
+                .help("write: if " + outcome + " advise " + shortened(advice));
     }
 
     static Diagnostic unitBeforeNumber(Span both, String unit, String number) {
@@ -124,7 +160,10 @@ final class GrammarDiagnostics {
 
     static Diagnostic misspelt(Span place, String word, String meant) {
         return Diagnostic.error(Code.LP119, place, "there is no `" + word + "` here")
-                .help("write `" + meant + "`, if that is what is meant");
+                .help(
+                        Spelling.differsOnlyInCase(word, meant)
+                                ? "write `" + meant + "`: the words of the language have no capitals"
+                                : "write `" + meant + "`, if that is what is meant");
     }
 
     static Diagnostic unitWithoutIn(Span place, String unit) {

@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.parse;
 
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.source.Span;
-import io.github.leafproof.inspection.quantity.QuantityException;
 import io.github.leafproof.inspection.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +27,9 @@ final class Mismatch {
             InspectionLexer.LESS,
             InspectionLexer.GREATER);
 
+    /** Words that stand before what they are about, so that their misspelling shows only behind it. */
+    private static final Set<String> PREFIXES = Set.of("not", "if", "choose");
+
     private final Words words;
 
     Mismatch(Words words) {
@@ -44,6 +46,10 @@ final class Mismatch {
             Optional<String> meant = NearWord.of(found.getText(), Keywords.written(expected));
             if (meant.isPresent()) {
                 return GrammarDiagnostics.misspelt(place, found.getText(), meant.get());
+            }
+            Optional<Diagnostic> compared = compareWords(at);
+            if (compared.isPresent()) {
+                return compared.get();
             }
             if (parser.getContext().getRuleIndex() == InspectionParser.RULE_hole
                     && words.type(at - 1) != InspectionLexer.COMMA) {
@@ -62,6 +68,15 @@ final class Mismatch {
         }
         if (isKeywordForValue(at)) {
             return GrammarDiagnostics.reservedWord(place, found.getText());
+        }
+        if (hopes.isEmpty()
+                && Keywords.RESERVED.contains(found.getType())
+                && expected.contains(InspectionLexer.VARIANT)
+                && words.isOnSameLine(at)) {
+            return GrammarDiagnostics.reservedWord(place, found.getText());
+        }
+        if (enclosing(parser) == InspectionParser.RULE_gaugeKind && words.isOnSameLine(at)) {
+            return GrammarDiagnostics.noKindOfGauge(place, found.getText());
         }
         if (found.getType() == InspectionLexer.OTHERWISE
                 && Keywords.isName(words.type(at + 1))
@@ -127,11 +142,17 @@ final class Mismatch {
         Span place = Words.span(found);
         String block = Blocks.named(rule);
         if (found.getType() == InspectionLexer.ADVISE && rule == InspectionParser.RULE_checkBody) {
-            return GrammarDiagnostics.adviceWithoutOutcome(place);
+            boolean outcomeBehind = words.type(at + 1) == InspectionLexer.STRING
+                    && words.type(at + 2) == InspectionLexer.IF
+                    && words.isOnSameLine(at + 3);
+            return outcomeBehind
+                    ? GrammarDiagnostics.adviceBeforeOutcome(
+                            place.to(words.span(at + 3)), words.letters(at + 3), words.letters(at + 1))
+                    : GrammarDiagnostics.adviceWithoutOutcome(place);
         }
-        if (found.getType() == InspectionLexer.NUMBER && isUnit(at - 1)) {
-            return GrammarDiagnostics.unitBeforeNumber(
-                    words.span(at - 1).to(place), words.letters(at - 1), words.letters(at));
+        Optional<String> unit = found.getType() == InspectionLexer.NUMBER ? unit(at - 1) : Optional.empty();
+        if (unit.isPresent()) {
+            return GrammarDiagnostics.unitBeforeNumber(words.span(at - 1).to(place), unit.get(), words.letters(at));
         }
         if (found.getType() == InspectionLexer.COMMA && rule == InspectionParser.RULE_checkBody) {
             return GrammarDiagnostics.commaBetweenConditions(place);
@@ -154,22 +175,21 @@ final class Mismatch {
         if (words.isOnSameLine(at) && words.type(at - 1) != InspectionLexer.LBRACE) {
             return misspelt(rule, at)
                     .or(() -> misspelt(rule, at - 1))
-                    .orElseGet(() -> GrammarDiagnostics.unjoined(place, shown(found), words.letters(at - 1)));
+                    .or(() -> compareWords(at))
+                    .or(() -> compareWords(at - 1))
+                    .orElseGet(() -> GrammarDiagnostics.unjoined(place, shown(found), isInExpression(at)));
         }
         return GrammarDiagnostics.stray(
                 place, shown(found), block, List.copyOf(Keywords.written(Blocks.keywords(rule))));
     }
 
-    private boolean isUnit(int at) {
+    /** The word as a unit, where it is one or is meant to be. */
+    private Optional<String> unit(int at) {
         if (words.type(at) != InspectionLexer.NAME || !words.isOnSameLine(at + 1)) {
-            return false;
+            return Optional.empty();
         }
-        try {
-            Unit.parse(words.letters(at));
-            return true;
-        } catch (QuantityException noUnit) {
-            return false;
-        }
+        String word = words.letters(at);
+        return Unit.find(word).map(known -> word).or(() -> Unit.meant(word));
     }
 
     /** A word within a line that is nearly one that could go on here. */
@@ -179,7 +199,40 @@ final class Mismatch {
         }
         String word = words.letters(at);
         Set<String> keywords = Keywords.written(Keywords.all(Keywords.OPERATORS, Blocks.keywords(rule)));
-        return NearWord.of(word, keywords).map(meant -> GrammarDiagnostics.misspelt(words.span(at), word, meant));
+        Optional<String> prefix =
+                PREFIXES.stream().filter(each -> each.equalsIgnoreCase(word)).findFirst();
+        return prefix.or(() -> NearWord.of(word, keywords))
+                .map(meant -> GrammarDiagnostics.misspelt(words.span(at), word, meant));
+    }
+
+    /** {@code greater than}: what another language, or another shop, calls a comparison, as far as it goes. */
+    private Optional<Diagnostic> compareWords(int at) {
+        Optional<CompareWord> compare =
+                words.type(at) == InspectionLexer.NAME ? CompareWord.of(words.letters(at)) : Optional.empty();
+        return compare.map(word -> {
+            int start = words.type(at - 1) == InspectionLexer.IS && words.isOnSameLine(at) ? at - 1 : at;
+            int end = at + 1;
+            while (words.isOnSameLine(end) && CompareWord.goesOn(words.letters(end))) {
+                end++;
+            }
+            return GrammarDiagnostics.otherwiseCompared(words.span(start).to(words.span(end - 1)), word);
+        });
+    }
+
+    /** Whether what stands before this word in its line is something that is computed or compared. */
+    private boolean isInExpression(int at) {
+        int from = at;
+        while (words.isOnSameLine(from) && !Keywords.NEVER_INSIDE.contains(words.type(from))) {
+            from--;
+        }
+        return switch (words.type(from)) {
+            case InspectionLexer.LET,
+                    InspectionLexer.DEFINE,
+                    InspectionLexer.REQUIRE,
+                    InspectionLexer.WHEN,
+                    InspectionLexer.ADVISE -> true;
+            default -> false;
+        };
     }
 
     private static IntervalSet expected(Parser parser, RecognitionException e) {

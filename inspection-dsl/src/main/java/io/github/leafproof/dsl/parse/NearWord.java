@@ -14,8 +14,14 @@ final class NearWord {
 
     private NearWord() {}
 
-    /** The nearest in spelling; of short keywords only one with the same letters in another order or case. */
+    /**
+     * The nearest in spelling; of short keywords only one with the same letters in another order or case, unless nothing
+     * else could stand there.
+     */
     static Optional<String> of(String word, Collection<String> keywords) {
+        if (keywords.size() == 1) {
+            return amongFew(word, keywords);
+        }
         String lower = word.toLowerCase(Locale.ROOT);
         return Spelling.nearest(
                 lower,
@@ -23,6 +29,11 @@ final class NearWord {
                         .filter(keyword ->
                                 keyword.length() > SHORT || sorted(lower).equals(sorted(keyword)))
                         .toList());
+    }
+
+    /** The nearest in spelling where nothing else could stand. */
+    static Optional<String> amongFew(String word, Collection<String> keywords) {
+        return Spelling.nearest(word.toLowerCase(Locale.ROOT), keywords);
     }
 
     private static String sorted(String word) {

@@ -30,14 +30,15 @@ final class SignDiagnostics {
                 .help("take it out, or put it in quotes if it belongs to a text");
     }
 
-    static Diagnostic foreign(Span sign, String written) {
-        String meant = switch (written) {
+    // toAState: whether it stands before a state of the bench, and its text
+    static Diagnostic foreign(Span sign, String written, boolean toAState) {
+        String meant = toAState ? "->" : switch (written) {
             case "&&" -> "and";
             case "||" -> "or";
             case "**" -> "^";
             case "+-", "+/-" -> "±";
             case "=<" -> "at most";
-            case "=>" -> "at least`, or between two states `->";
+            case "=>" -> "at least";
             case "==" -> "is";
             case ":=" -> "=";
             case "!" -> "not";
@@ -73,7 +74,7 @@ final class SignDiagnostics {
                 .help("write " + meant);
     }
 
-    static Diagnostic stopBehindUnit(Span stop, String unit) {
-        return Diagnostic.error(Code.LP113, stop, "a unit has no full stop").help("write " + unit);
+    static Diagnostic stopBehindUnit(Span stop) {
+        return Diagnostic.error(Code.LP113, stop, "a unit has no full stop").help("take it out");
     }
 }

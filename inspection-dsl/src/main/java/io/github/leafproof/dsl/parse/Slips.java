@@ -33,6 +33,9 @@ final class Slips extends DefaultErrorStrategy {
     private static final Set<Code> DISTURBING = EnumSet.of(
             Code.LP106, Code.LP107, Code.LP114, Code.LP115, Code.LP116, Code.LP118, Code.LP120, Code.LP121, Code.LP142);
 
+    /** The clauses of an observation that stand before a text. */
+    private static final Set<String> ASK_FOR_TEXT = Set.of("ask", "note");
+
     private final Problems problems;
     private final Words words;
     private final int[] partners;
@@ -99,6 +102,9 @@ final class Slips extends DefaultErrorStrategy {
     @Override
     public Token recoverInline(Parser parser) {
         Token found = parser.getCurrentToken();
+        if (respellInLine(parser)) {
+            return parser.consume();
+        }
         IntervalSet expected = parser.getExpectedTokens();
         if (parser.getContext().getRuleIndex() == InspectionParser.RULE_name && isKeywordForName(found)) {
             if (!inErrorRecoveryMode(parser)) {
@@ -172,16 +178,21 @@ final class Slips extends DefaultErrorStrategy {
         if (loop && state.ruleIndex == InspectionParser.RULE_typeWords) {
             // A type is words of any number, so the misspelt beginning of the next line would be one more.
             int next = parser.getCurrentToken().getTokenIndex();
-            if (!respell(InspectionParser.RULE_observeClauses, next) && words.beginsWithName(next)) {
+            boolean beforeText =
+                    words.type(next) == InspectionLexer.NAME && words.type(next + 1) == InspectionLexer.STRING;
+            if (!(beforeText && takeFor(next, NearWord.amongFew(words.letters(next), ASK_FOR_TEXT)))
+                    && !respell(InspectionParser.RULE_observeClauses, next)
+                    && words.beginsWithName(next)) {
                 words.get(next).setType(InspectionLexer.UNKNOWN);
             }
             return;
         }
-        if (!loop || !Blocks.isBlock(state.ruleIndex)) {
+        if (respellInLine(parser) || !loop || !Blocks.isBlock(state.ruleIndex)) {
             return;
         }
         int rule = state.ruleIndex;
         int at = parser.getCurrentToken().getTokenIndex();
+        int begun = at;
         boolean skipping = inErrorRecoveryMode(parser);
         if (!skipping && !Blocks.canStand(rule, words, at)) {
             if (respell(rule, at)) {
@@ -200,6 +211,9 @@ final class Slips extends DefaultErrorStrategy {
         if (skipping) {
             int until = words.beginsWithName(at) ? InspectionParser.RULE_block : rule;
             while (!Blocks.resumes(until, words, at) && !respell(rule, at)) {
+                if (at > begun && words.beginsWithName(at)) {
+                    problems.add(mismatch.stray(rule, at));
+                }
                 at = partners[at] + 1;
             }
             loseUpTo(at, parser.getCurrentToken().getTokenIndex());
@@ -215,13 +229,30 @@ final class Slips extends DefaultErrorStrategy {
         }
     }
 
+    /** A word within a line that cannot stand there and is nearly a keyword that can is taken for it. */
+    private boolean respellInLine(Parser parser) {
+        int at = parser.getCurrentToken().getTokenIndex();
+        if (words.type(at) != InspectionLexer.NAME
+                || !words.isOnSameLine(at)
+                || inErrorRecoveryMode(parser)
+                || problems.areMany()) {
+            return false;
+        }
+        IntervalSet expected = parser.getExpectedTokens();
+        return !expected.contains(InspectionLexer.NAME)
+                && takeFor(at, NearWord.of(words.letters(at), Keywords.written(expected)));
+    }
+
     /** A word at the beginning of a line that is nearly a keyword of this block is taken for it. */
     private boolean respell(int rule, int at) {
         if (words.type(at) != InspectionLexer.NAME || words.isOnSameLine(at) || problems.areMany()) {
             return false;
         }
+        return takeFor(at, NearWord.of(words.letters(at), Keywords.written(Blocks.nextKeywords(rule))));
+    }
+
+    private boolean takeFor(int at, Optional<String> meant) {
         CommonToken word = words.get(at);
-        Optional<String> meant = NearWord.of(word.getText(), Keywords.written(Blocks.nextKeywords(rule)));
         meant.ifPresent(keyword -> {
             Span span = Words.span(word);
             problems.add(GrammarDiagnostics.misspelt(span, word.getText(), keyword));

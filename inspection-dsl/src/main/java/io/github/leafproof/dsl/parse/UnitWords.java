@@ -62,7 +62,7 @@ final class UnitWords {
         }
         result.add(Words.joined(first, words.get(at - 1), InspectionLexer.UNIT, unit.toString()));
         if (words.type(at) == InspectionLexer.FULL_STOP && words.isGlued(at)) {
-            problems.add(SignDiagnostics.stopBehindUnit(words.span(at), unit.toString()));
+            problems.add(SignDiagnostics.stopBehindUnit(words.span(at)));
             at++;
         }
     }

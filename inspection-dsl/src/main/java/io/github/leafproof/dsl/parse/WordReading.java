@@ -3,11 +3,14 @@ package io.github.leafproof.dsl.parse;
 import io.github.leafproof.dsl.source.Span;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.antlr.v4.runtime.CommonToken;
 import org.antlr.v4.runtime.Token;
 
 /** Cuts a text into words and signs, and says of each sign that the language does not know what to write instead. */
 final class WordReading {
+
+    private static final Pattern STATE_AND_TEXT = Pattern.compile("[ \\t]*+\\w++[ \\t]*+\"");
 
     private final Problems problems;
     private final InspectionLexer lexer;
@@ -52,6 +55,10 @@ final class WordReading {
                 words.add(token);
             }
             case InspectionLexer.CURLY_STRING -> {
+                if (isComment(token)) {
+                    problems.add(SignDiagnostics.foreignComment(span));
+                    return;
+                }
                 problems.add(TextDiagnostics.curlyQuotes(span));
                 words.add(token);
             }
@@ -68,12 +75,43 @@ final class WordReading {
             case "+-", "+/-" -> InspectionLexer.PLUS_MINUS;
             case "!" -> InspectionLexer.NOT;
             case "=<" -> InspectionLexer.NOT_MORE;
-            case "=>" -> InspectionLexer.NOT_LESS;
+            case "=>" -> leadsToAState(span) ? InspectionLexer.ARROW : InspectionLexer.NOT_LESS;
             default -> InspectionLexer.EQUALS;
         };
-        problems.add(SignDiagnostics.foreign(span, token.getText()));
+        problems.add(SignDiagnostics.foreign(span, token.getText(), meant == InspectionLexer.ARROW));
         token.setType(meant);
         words.add(token);
+    }
+
+    /** {@code out => fitted "Screw it in"}: behind the sign a name and then a text, as nothing else has. */
+    private boolean leadsToAState(Span sign) {
+        return STATE_AND_TEXT
+                .matcher(problems.source().text())
+                .region(sign.end(), problems.source().text().length())
+                .lookingAt();
+    }
+
+    /** A single quote that nothing closes, where no text is asked for: a note to the reader. */
+    private boolean isComment(CommonToken quote) {
+        String letters = quote.getText();
+        CommonToken before = words.isEmpty() ? null : words.get(words.size() - 1);
+        if (letters.charAt(0) != '\'' || (letters.length() > 1 && letters.endsWith("'"))) {
+            return false;
+        }
+        if (before == null || before.getLine() != quote.getLine()) {
+            return true;
+        }
+        return switch (before.getType()) {
+            case InspectionLexer.STRING,
+                    InspectionLexer.NUMBER,
+                    InspectionLexer.LBRACE,
+                    InspectionLexer.RBRACE,
+                    InspectionLexer.RPAREN,
+                    InspectionLexer.RBRACKET -> true;
+            case InspectionLexer.NAME ->
+                words.size() > 1 && words.get(words.size() - 2).getType() == InspectionLexer.NUMBER;
+            default -> false;
+        };
     }
 
     /** A run of unknown signs is one mistake. */

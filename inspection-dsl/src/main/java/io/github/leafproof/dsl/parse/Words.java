@@ -51,6 +51,19 @@ final class Words {
                 : text.substring(get(index - 1).getStopIndex() + 1, get(index).getStartIndex());
     }
 
+    /** The word with the signs behind it that are no words: {@code Are all bolts tight?} */
+    CommonToken withSignsBehind(int index) {
+        CommonToken last = get(index);
+        String gap = gap(index + 1);
+        int end = 0;
+        while (end < gap.length() && "\r\n/#{".indexOf(gap.charAt(end)) < 0) {
+            end++;
+        }
+        CommonToken whole = new CommonToken(last);
+        whole.setStopIndex(last.getStopIndex() + gap.substring(0, end).stripTrailing().length());
+        return whole;
+    }
+
     /** The letters of a word as they stand in the text. */
     String letters(int index) {
         return get(index).getText();

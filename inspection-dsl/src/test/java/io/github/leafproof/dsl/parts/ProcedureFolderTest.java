@@ -170,7 +170,7 @@ class ProcedureFolderTest {
                      in HERE/shop/lash.inspection:
                     4 | use "empty.inspection"
                       |     ------------------ used here
-                   help: a procedure begins: procedure first_look "First look" revision 1
+                   help: write into it what the procedure uses of it, or take the use line out
                 """);
     }
 
