@@ -87,8 +87,10 @@ final class VetCommand implements Callable<Integer> {
             if (cardRead.isPresent() && trayRead.isPresent()) {
                 EngineCard stated = cardRead.get().content();
                 GaugeTray held = trayRead.get().content();
-                compiled.procedure().ifPresent(procedure -> found.addAll(procedure.vet(stated, variant, held)));
-                found.sort(Diagnostic.BY_PLACE);
+                compiled.procedure().ifPresent(procedure -> {
+                    found.addAll(procedure.vet(stated, variant, held));
+                    found.sort(Diagnostic.inOrderOf(procedure.written().sources()));
+                });
             }
             all.addAll(found);
             if (!json) {

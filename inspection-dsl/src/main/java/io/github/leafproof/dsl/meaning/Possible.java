@@ -24,7 +24,7 @@ sealed interface Possible {
      */
     record Numbers(Range range, boolean exact) implements Possible {}
 
-    /** One of a few values: options, or words. */
+    /** One of a few values: options, words, or days. */
     record Among(Set<Value> values) implements Possible {
         public Among {
             values = Set.copyOf(values);
@@ -67,7 +67,8 @@ sealed interface Possible {
         if (value instanceof Value.Judged judged) {
             return new Truth(EnumSet.of(Fate.of(judged)));
         }
-        return value instanceof Value.Pick || value instanceof Value.Words ? new Among(Set.of(value)) : new Anything();
+        boolean known = value instanceof Value.Pick || value instanceof Value.Words || value instanceof Value.Day;
+        return known ? new Among(Set.of(value)) : new Anything();
     }
 
     /** What either can be. */

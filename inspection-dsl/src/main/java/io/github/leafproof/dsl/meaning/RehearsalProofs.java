@@ -13,10 +13,13 @@ import io.github.leafproof.inspection.quantity.QuantityException;
 import io.github.leafproof.inspection.quantity.Unit;
 import io.github.leafproof.inspection.verdict.Outcome;
 import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** What a rehearsal enters and expects, as far as it can be told without running it. */
 final class RehearsalProofs {
@@ -82,17 +85,34 @@ final class RehearsalProofs {
         if (entered instanceof Entered.Cannot) {
             return;
         }
+        Span span = entered.span();
         if (entered instanceof Entered.Amount amount
                 && type.inArithmetic().isPresent()
                 && !(type instanceof Type.Gap)) {
-            amount(amount, type);
+            amount(amount.number(), amount.unit(), span, type);
+        } else if (entered instanceof Entered.Readings readings && type instanceof Type.Series series) {
+            readings.readings().forEach(each -> amount(each.number(), each.unit(), each.span(), series.of()));
+        } else if (entered instanceof Entered.Quoted quoted && type instanceof Type.Measure) {
+            quantity(() -> Quantity.parse(quoted.text().plain()), span, type);
         } else if (type instanceof Type.Choice choice && word(entered).isPresent()) {
             String word = word(entered).get();
             if (!choice.options().contains(word)) {
-                problems.add(RehearsalDiagnostics.otherEntry(entered.span(), type.words()));
+                problems.add(RehearsalDiagnostics.otherEntry(span, type.words()));
+            }
+        } else if (type instanceof Type.Date) {
+            if (word(entered).flatMap(RehearsalProofs::day).isEmpty()) {
+                problems.add(RehearsalDiagnostics.otherEntry(span, "date (a day that there is, as in 2026-03-31)"));
             }
         } else if (!isOfKind(entered, type)) {
-            problems.add(RehearsalDiagnostics.otherEntry(entered.span(), type.words()));
+            problems.add(RehearsalDiagnostics.otherEntry(span, type.words()));
+        }
+    }
+
+    private static Optional<LocalDate> day(String word) {
+        try {
+            return Optional.of(LocalDate.parse(word));
+        } catch (DateTimeException noDay) {
+            return Optional.empty();
         }
     }
 
@@ -119,28 +139,23 @@ final class RehearsalProofs {
         if (type instanceof Type.Text) {
             return word(entered).isPresent();
         }
-        if (type instanceof Type.Series) {
-            return entered instanceof Entered.Readings;
-        }
-        // A quantity in quotes is read when the rehearsal is run.
-        return type instanceof Type.Measure
-                ? entered instanceof Entered.Quoted
-                : !(type instanceof Type.Count || type instanceof Type.Choice);
+        return false;
     }
 
-    private void amount(Entered.Amount amount, Type type) {
-        Span span = amount.span();
+    private void amount(String number, String unit, Span span, Type type) {
         if (type instanceof Type.Count) {
-            boolean whole = amount.unit().isEmpty() && isWhole(amount.number());
-            if (!whole) {
+            if (!unit.isEmpty() || !isWhole(number)) {
                 problems.add(RehearsalDiagnostics.otherEntry(span, "count (a whole number, nought or more)"));
             }
             return;
         }
+        Dimension wanted = type.inArithmetic().orElseThrow();
+        quantity(() -> Quantity.of(number, Unit.parse(unit, wanted)), span, type);
+    }
+
+    private void quantity(Supplier<Quantity> reading, Span span, Type type) {
         try {
-            Quantity quantity = Quantity.of(amount.number(), Unit.parse(amount.unit()));
-            Dimension wanted = type.inArithmetic().orElseThrow();
-            if (!quantity.dimension().equals(wanted)) {
+            if (!reading.get().dimension().equals(type.inArithmetic().orElseThrow())) {
                 problems.add(RehearsalDiagnostics.otherEntry(span, type.words()));
             }
         } catch (QuantityException wrong) {

@@ -49,6 +49,24 @@ class SeveralFilesTest {
     }
 
     @Test
+    void with_a_card_too_the_procedures_own_findings_come_before_those_of_what_it_uses() throws IOException {
+        file("common/lash.inspection", PART.replace("leaves", "feelers"));
+        String first = file("procedures/lash.inspection", Files.readString(Path.of(procedure)) + "let spare = 3 mm\n");
+
+        Terminal said = Terminal.run(
+                "vet",
+                "--root",
+                here.toString(),
+                first,
+                "--card",
+                here.resolve("cards/quillan-15.json").toString(),
+                "--tray",
+                here.resolve("trays/bench-one.json").toString());
+
+        assertThat(said.err()).startsWith(first + ":4:5: warning LP431").contains("error LP463");
+    }
+
+    @Test
     void a_mistake_in_a_used_file_is_shown_at_its_place_there() throws IOException {
         String part = file("common/lash.inspection", PART.replace("leaf set", "leaf sett"));
 
