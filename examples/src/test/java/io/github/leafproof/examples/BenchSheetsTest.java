@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import io.github.leafproof.dsl.report.TextReport;
@@ -25,6 +26,9 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class BenchSheetsTest {
     private static final Path EXPECTED = Project.BENCH.resolve("expected");
+
+    private static final SchemaRegistry REGISTRY =
+            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
 
     static Stream<String> sheets() {
         return Project.files(Project.BENCH.resolve("sheets")).stream()
@@ -90,17 +94,32 @@ class BenchSheetsTest {
     }
 
     static List<String> complaints(String format, String json) {
-        Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                .getSchema(
-                        Project.text(Project.ROOT.resolve("docs/schemas/" + format + ".schema.json")),
-                        InputFormat.JSON);
+        return complaints(format, List.of(json));
+    }
+
+    /** What the format's schema finds wrong with any of these. */
+    static List<String> complaints(String format, List<String> texts) {
+        Schema schema = REGISTRY.getSchema(schema(format), InputFormat.JSON);
+        return texts.stream().flatMap(json -> complaints(schema, json)).toList();
+    }
+
+    /** What the schema of schemas finds wrong with one of ours. */
+    static List<String> complaintsAboutSchema(String format) {
+        SchemaLocation draft = SchemaLocation.of("https://json-schema.org/draft/2020-12/schema");
+        return complaints(REGISTRY.getSchema(draft), schema(format)).toList();
+    }
+
+    private static String schema(String format) {
+        return Project.text(Project.ROOT.resolve("docs/schemas/" + format + ".schema.json"));
+    }
+
+    private static Stream<String> complaints(Schema schema, String json) {
         return schema
                 .validate(
                         json,
                         InputFormat.JSON,
                         context -> context.executionConfig(config -> config.formatAssertionsEnabled(true)))
                 .stream()
-                .map(Object::toString)
-                .toList();
+                .map(Object::toString);
     }
 }

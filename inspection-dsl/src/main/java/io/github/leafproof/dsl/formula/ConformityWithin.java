@@ -47,14 +47,19 @@ final class ConformityWithin {
         }
         double z = rule.z();
         Conformity wide = evidence.conformity(LimitsHeld.exactly(shifted(lower, -z), shifted(upper, z)));
-        Estimate innerLower = shifted(lower, z);
-        Estimate innerUpper = shifted(upper, -z);
+        Estimate innerLower = guarded(lower, true, rule);
+        Estimate innerUpper = guarded(upper, false, rule);
         boolean closed = innerLower != null && innerUpper != null && innerLower.value() > innerUpper.value();
         double low = closed
                 ? 0
                 : evidence.conformity(LimitsHeld.exactly(innerLower, innerUpper))
                         .low();
         return new Conformity(Math.min(low, wide.high()), wide.high(), wide.below(), wide.above());
+    }
+
+    /** What a gap is held against in the place of a limit: itself where it is exact, else drawn in by its uncertainty. */
+    static @Nullable Estimate guarded(@Nullable Estimate limit, boolean lower, DecisionRule rule) {
+        return isExact(limit) ? limit : shifted(limit, lower ? rule.z() : -rule.z());
     }
 
     private static boolean isExact(@Nullable Estimate limit) {

@@ -113,7 +113,8 @@ final class LimitReason {
         if (limit == null) {
             return false;
         }
-        Limits oneSided = isLower ? LimitsHeld.exactly(limit, null) : LimitsHeld.exactly(null, limit);
+        Estimate guarded = ConformityWithin.guarded(limit, isLower, frame.rule());
+        Limits oneSided = isLower ? LimitsHeld.exactly(guarded, null) : LimitsHeld.exactly(null, guarded);
         return evidence.conformity(oneSided).low() < frame.rule().confidence();
     }
 

@@ -4,13 +4,16 @@ import io.github.leafproof.inspection.clearance.FeelTrial;
 import io.github.leafproof.inspection.clearance.GapEvidence;
 import io.github.leafproof.inspection.quantity.Display;
 import io.github.leafproof.inspection.quantity.Estimate;
+import io.github.leafproof.inspection.quantity.Unit;
 import io.github.leafproof.inspection.verdict.Conformity;
 import io.github.leafproof.inspection.verdict.Limits;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -76,6 +79,12 @@ final class SureOfLimits {
         if (window.upper() != null) {
             side(reading, window.upper(), "above the upper limit ", false);
         }
+        Stream.of(window.lower(), window.upper())
+                .filter(Objects::nonNull)
+                .map(limit -> Shown.sources(Value.Amount.of(reading.minus(limit)), frame.units()))
+                .filter(sources -> !sources.isEmpty())
+                .distinct()
+                .forEach(sources -> lines.add("the uncertainty comes from " + String.join("; ", sources)));
     }
 
     /** How far a reading is from a limit, and how probable it is to lie beyond. */
@@ -122,8 +131,9 @@ final class SureOfLimits {
     }
 
     private void shownBy(Value.Felt felt, Estimate limit, boolean lower) {
-        String what = (lower ? "at least " : "at most ") + shown(limit);
-        Optional<FeelTrial> best = best(felt.evidence(), limit, lower);
+        Estimate held = Objects.requireNonNull(ConformityWithin.guarded(limit, lower, frame.rule()));
+        String what = (lower ? "at least " : "at most ") + (limit.isExact() ? shown(limit) : drawnIn(held, limit));
+        Optional<FeelTrial> best = best(felt.evidence(), held, lower);
         if (best.isEmpty()) {
             lines.add(what + ": no " + felt.noun() + (lower ? " has passed" : " has refused"));
             return;
@@ -133,11 +143,22 @@ final class SureOfLimits {
         lines.add(what + " is shown with a probability of "
                 + Display.percent(GapEvidence.none()
                         .with(trial)
-                        .conformity(only(limit, lower))
+                        .conformity(only(held, lower))
                         .low()) + " by the "
                 + felt.noun(trial.feeler()) + " " + trial.feeler().label() + ", which "
                 + trial.result().name().toLowerCase(Locale.ROOT) + ": it measures "
                 + Shown.measured(Value.Amount.of(size), frame.units()));
+        List<String> sources = Shown.sources(Value.Amount.of(size), frame.units());
+        if (!sources.isEmpty()) {
+            lines.add("the uncertainty of that comes from " + String.join("; ", sources));
+        }
+    }
+
+    /** Where a gap is held against, to as many digits as the uncertainty of its limit has. */
+    private String drawnIn(Estimate held, Estimate limit) {
+        Unit unit = frame.units().unitFor(held.dimension(), held.value());
+        return Display.of(held.value(), held.dimension(), limit.standardUncertainty(), unit) + " (the limit of "
+                + Shown.measured(Value.Amount.of(limit), frame.units()) + ", drawn in by what it may be off)";
     }
 
     private static Optional<FeelTrial> best(GapEvidence evidence, Estimate limit, boolean lower) {

@@ -6,7 +6,7 @@ import io.github.leafproof.inspection.verdict.Side;
 import java.util.Locale;
 
 /**
- * An explanation for programs; docs/graph.md says what each key holds. Every key is there every time; null says that there
+ * An explanation for programs; docs/formats.md says what each key holds. Every key is there every time; null says that there
  * is nothing to say.
  */
 public final class ExplanationJson {

@@ -165,8 +165,8 @@ public final class ExplanationText {
             if (value.value() != null) {
                 text.block("      ", "= " + value.value());
             }
-            if (value.sources().size() > 1) {
-                text.block("      ", "of its uncertainty: " + String.join("; ", value.sources()));
+            if (!value.sources().isEmpty()) {
+                text.block("      ", "the uncertainty comes from " + String.join("; ", value.sources()));
             }
         }
     }

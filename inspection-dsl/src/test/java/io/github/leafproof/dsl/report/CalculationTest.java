@@ -126,6 +126,7 @@ class CalculationTest {
                 .containsExactly(
                         "above the upper limit 0.50 mm with a probability of 3 %: it is 0.02 mm inside of it, which is 2.0"
                                 + " times their standard uncertainty of 0.010 mm",
+                        "the uncertainty comes from depth 0.010 mm",
                         "probability that it holds: 97 %");
     }
 
@@ -147,6 +148,7 @@ class CalculationTest {
                 .containsExactly(
                         "at least 0.03 mm is shown with a probability of 100 % by the leaf 0.05 mm, which passes: it"
                                 + " measures 0.0500 mm (u 0.0010 mm)",
+                        "the uncertainty of that comes from leaves 0.05 mm 0.0010 mm",
                         "at most 0.10 mm: no leaf has refused",
                         "beyond that tolerated up to 0.14 mm",
                         "probability that it holds: from 0 % to 100 %");
@@ -204,5 +206,53 @@ class CalculationTest {
                         Explanation.Computed::value,
                         value -> value.sources().get(0))
                 .contains(tuple("area", "2.000 mm² (u 0.030 mm²)", "depth 0.030 mm²"));
+    }
+
+    @Test
+    void a_gap_is_shown_against_an_uncertain_limit_drawn_in_as_far_as_the_verdict_draws_it_in() {
+        // z = 1.645 for 95 % on one side (tables of the normal distribution): 0.10 mm - 1.645 * 0.02 mm = 0.0671 mm.
+        Workshop bench = Workshop.of("""
+                        gauge leaves : leaf set
+                        observe lash : gap with leaves ask "Lash"
+                        check inside "Inside" minor { require lash at most 0.10 mm (u 0.02 mm) }
+                        """).feel("lash", "refuses 0.08 mm");
+        Judgement judgement = bench.judged();
+        Node.Check check = (Node.Check) judgement.graph().node("inside").orElseThrow();
+
+        assertThat(Calculation.of(check.requirement(), judgement.frame(check))
+                        .get(0)
+                        .details())
+                .containsExactly(
+                        "at most 0.067 mm (the limit of 0.100 mm (u 0.020 mm), drawn in by what it may be off) is shown"
+                                + " with a probability of 0 % by the leaf 0.08 mm, which refuses: it measures 0.0810 mm"
+                                + " (u 0.0010 mm)",
+                        "the uncertainty of that comes from leaves 0.08 mm 0.0010 mm",
+                        "probability that it holds: from 0 % to 100 %");
+        assertThat(bench.check("inside").evidence().get(0))
+                .startsWith("nothing shows that lash is at most 0.100 mm: the thinnest leaf that refuses");
+    }
+
+    @Test
+    void every_source_of_a_number_that_has_no_name_is_told_where_it_is_held_against_its_limits() {
+        Workshop bench = Workshop.of("""
+                        gauge depth : reading of length
+                        gauge infrared : reading of temperature
+                        observe step : length with depth ask "Step"
+                        observe head : temperature with infrared ask "Head"
+                        check small "Small" minor {
+                          require step * (head - 20 degC) / 1 K between 0 mm (u 0.001 mm) and 3 mm
+                        }
+                        """)
+                .observe("step", "\"1 mm\"")
+                .observe("head", "\"21 °C\"");
+        Judgement judgement = bench.judged();
+        Node.Check check = (Node.Check) judgement.graph().node("small").orElseThrow();
+        List<Calculation.Step> steps = Calculation.of(check.requirement(), judgement.frame(check));
+
+        assertThat(steps.get(steps.size() - 1).details())
+                .filteredOn(detail -> detail.startsWith("the uncertainty comes from"))
+                .allSatisfy(detail -> assertThat(detail).contains("infrared").contains("depth"))
+                .hasSize(2)
+                .anySatisfy(detail -> assertThat(detail).contains("the u of line"));
     }
 }
