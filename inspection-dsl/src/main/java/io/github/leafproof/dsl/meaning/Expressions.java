@@ -171,7 +171,8 @@ final class Expressions {
     }
 
     private @Nullable Typed number(Expression.Amount number, @Nullable Type expected) {
-        Quantity quantity = quantity(number, expected == null ? null : expected.inArithmetic().orElse(null));
+        Quantity quantity = quantity(
+                number, expected == null ? null : expected.inArithmetic().orElse(null));
         if (quantity == null) {
             return null;
         }

@@ -72,7 +72,8 @@ final class CheckBuilder extends InspectionParserBaseVisitor<@Nullable Span> {
     }
 
     /** {@code check critical cold "Cold"}: the name, where what belongs behind the title has taken its place. */
-    private static Optional<InspectionParser.NameContext> nameBehind(InspectionParser.CheckContext context, Text title) {
+    private static Optional<InspectionParser.NameContext> nameBehind(
+            InspectionParser.CheckContext context, Text title) {
         if (context.text() == null
                 || context.target().name().size() > 1
                 || !HEADING.contains(context.target().getText())) {

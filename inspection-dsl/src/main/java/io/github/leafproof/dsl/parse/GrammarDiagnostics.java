@@ -98,7 +98,8 @@ final class GrammarDiagnostics {
 
     static Diagnostic unjoined(Span place, String found, boolean inExpression) {
         if (found.equals(".")) {
-            return Diagnostic.error(Code.LP121, place, "no full stop stands here").help("take it out");
+            return Diagnostic.error(Code.LP121, place, "no full stop stands here")
+                    .help("take it out");
         }
         return inExpression
                 ? Diagnostic.error(Code.LP121, place, "nothing joins `" + found + "` to what stands before it")

@@ -32,18 +32,20 @@ final class SignDiagnostics {
 
     // toAState: whether it stands before a state of the bench, and its text
     static Diagnostic foreign(Span sign, String written, boolean toAState) {
-        String meant = toAState ? "->" : switch (written) {
-            case "&&" -> "and";
-            case "||" -> "or";
-            case "**" -> "^";
-            case "+-", "+/-" -> "±";
-            case "=<" -> "at most";
-            case "=>" -> "at least";
-            case "==" -> "is";
-            case ":=" -> "=";
-            case "!" -> "not";
-            default -> "is not";
-        };
+        String meant = toAState
+                ? "->"
+                : switch (written) {
+                    case "&&" -> "and";
+                    case "||" -> "or";
+                    case "**" -> "^";
+                    case "+-", "+/-" -> "±";
+                    case "=<" -> "at most";
+                    case "=>" -> "at least";
+                    case "==" -> "is";
+                    case ":=" -> "=";
+                    case "!" -> "not";
+                    default -> "is not";
+                };
         return Diagnostic.error(Code.LP117, sign, "`" + written + "` is the sign of another language")
                 .help("write `" + meant + "`");
     }

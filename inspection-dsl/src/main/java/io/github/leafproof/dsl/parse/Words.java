@@ -60,7 +60,8 @@ final class Words {
             end++;
         }
         CommonToken whole = new CommonToken(last);
-        whole.setStopIndex(last.getStopIndex() + gap.substring(0, end).stripTrailing().length());
+        whole.setStopIndex(
+                last.getStopIndex() + gap.substring(0, end).stripTrailing().length());
         return whole;
     }
 

@@ -42,14 +42,18 @@ class SureOfLimitsTest {
                 .containsExactly(
                         "below the lower limit 0.50 mm with a probability of 97 %: it is 0.02 mm beyond it, which is 2.0"
                                 + " times their standard uncertainty of 0.010 mm",
-                        "probability that it holds: 3 %");
+                        "the uncertainty comes from depth 0.010 mm", "probability that it holds: 3 %");
     }
 
     @Test
     void a_reading_between_two_limits_is_told_against_both_the_lower_first() {
         assertThat(told(depth("step between 0.4 mm and 0.5 mm").observe("step", "\"0.45 mm\"")))
                 .extracting(line -> line.substring(0, Math.min(23, line.length())))
-                .containsExactly("below the lower limit 0", "above the upper limit 0", "probability that it hol");
+                .containsExactly(
+                        "below the lower limit 0",
+                        "above the upper limit 0",
+                        "the uncertainty comes f",
+                        "probability that it hol");
     }
 
     @Test
@@ -104,6 +108,7 @@ class SureOfLimitsTest {
                 .startsWith(
                         "at least 0.02 mm is shown with a probability of 100 % by the leaf 0.05 mm, which passes: it"
                                 + " measures 0.0500 mm (u 0.0010 mm)",
+                        "the uncertainty of that comes from leaves 0.05 mm 0.0010 mm",
                         "at most 0.14 mm is shown with a probability of 100 % by the leaf 0.08 mm, which refuses: it"
                                 + " measures 0.0810 mm (u 0.0010 mm)");
     }

@@ -126,8 +126,7 @@ class CalculationTest {
                 .containsExactly(
                         "above the upper limit 0.50 mm with a probability of 3 %: it is 0.02 mm inside of it, which is 2.0"
                                 + " times their standard uncertainty of 0.010 mm",
-                        "the uncertainty comes from depth 0.010 mm",
-                        "probability that it holds: 97 %");
+                        "the uncertainty comes from depth 0.010 mm", "probability that it holds: 97 %");
     }
 
     @Test
@@ -242,9 +241,7 @@ class CalculationTest {
                         check small "Small" minor {
                           require step * (head - 20 degC) / 1 K between 0 mm (u 0.001 mm) and 3 mm
                         }
-                        """)
-                .observe("step", "\"1 mm\"")
-                .observe("head", "\"21 °C\"");
+                        """).observe("step", "\"1 mm\"").observe("head", "\"21 °C\"");
         Judgement judgement = bench.judged();
         Node.Check check = (Node.Check) judgement.graph().node("small").orElseThrow();
         List<Calculation.Step> steps = Calculation.of(check.requirement(), judgement.frame(check));
