@@ -30,6 +30,7 @@ public final class CheckGraph {
     private final Map<String, Node> byName;
     private final Map<Integer, Node> bySlot;
     private final List<Integer> checkOrder;
+    private final SettlingOrder settlingOrder;
     private volatile @Nullable Readers readers;
 
     CheckGraph(Identity identity, Parts parts) {
@@ -38,6 +39,7 @@ public final class CheckGraph {
         this.byName = index(parts);
         this.bySlot = indexBySlot(parts);
         this.checkOrder = gatesFirst(parts.checks());
+        this.settlingOrder = SettlingOrder.of(parts.derived(), parts.observations());
     }
 
     /** A procedure's name, title, revision, the SHA-256 of its own file, and the files that it uses. */
@@ -79,7 +81,8 @@ public final class CheckGraph {
     /**
      * A graph of these parts.
      *
-     * @throws IllegalArgumentException if two nodes share a name, or gates wait for each other in a circle
+     * @throws IllegalArgumentException if two nodes share a name, or if gates, or values and observations, wait for each
+     *     other in a circle
      */
     public static CheckGraph of(Identity identity, Parts parts) {
         return new CheckGraph(identity, parts);
@@ -194,6 +197,11 @@ public final class CheckGraph {
     /** Checks by number, each after the gates it waits for. */
     List<Integer> checkOrder() {
         return checkOrder;
+    }
+
+    /** What is computed, and what may not apply, in an order in which it can be settled. */
+    SettlingOrder settlingOrder() {
+        return settlingOrder;
     }
 
     /** What a check's verdict rests on: facts, observations, values, gauges, states of the bench, gates. */

@@ -5,10 +5,8 @@ import io.github.leafproof.dsl.formula.Chosen;
 import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.formula.IfElse;
 import io.github.leafproof.dsl.formula.LimitsHeld;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Set;
 
 /**
  * What it takes to judge one engine, known before any engine is on the bench. A step is one value read, computed or
@@ -16,9 +14,7 @@ import java.util.Set;
  * and no recursion, so that the most steps are a sum over the procedure:
  *
  * <ul>
- *   <li>of each derived value and of each observation's {@code when}, once for each round in which observations can fall
- *       away: two, and one more for each observation whose {@code when} hangs on another that can;
- *   <li>of each check's {@code when} and requirement, once;
+ *   <li>of each derived value, of each {@code when} and of each requirement, once;
  *   <li>of an {@code if} or a {@code choose} only the longer, or longest, of its arms.
  * </ul>
  *
@@ -32,16 +28,10 @@ public record Cost(int checks, int observations, long steps) {
     /** The cost of a graph. */
     public static Cost of(CheckGraph graph) {
         Counting counting = new Counting();
-        long each = 0;
-        for (Node.Derived derived : graph.derived()) {
-            each = plus(each, counting.steps(derived.formula()));
+        long steps = 0;
+        for (Node node : graph.settlingOrder().nodes()) {
+            steps = plus(steps, counting.steps(SettlingOrder.read(node)));
         }
-        for (Node.Observation observation : graph.observations()) {
-            if (observation.when() != null) {
-                each = plus(each, counting.steps(observation.when()));
-            }
-        }
-        long steps = each > Long.MAX_VALUE / rounds(graph) ? Long.MAX_VALUE : each * rounds(graph);
         for (Node.Check check : graph.checks()) {
             steps = plus(steps, counting.steps(check.requirement()));
             if (check.when() != null) {
@@ -49,32 +39,6 @@ public record Cost(int checks, int observations, long steps) {
             }
         }
         return new Cost(graph.checks().size(), graph.observations().size(), steps);
-    }
-
-    /** How often the values are derived, until no observation falls away any more. */
-    private static long rounds(CheckGraph graph) {
-        Set<Integer> canFall = new HashSet<>();
-        graph.observations().stream().filter(each -> each.when() != null).forEach(each -> canFall.add(each.slot()));
-        if (canFall.isEmpty()) {
-            return 1;
-        }
-        Set<Integer> hangs = new HashSet<>(canFall);
-        for (Node.Derived derived : graph.derived()) {
-            if (reads(derived.formula(), hangs)) {
-                hangs.add(derived.slot());
-            }
-        }
-        return 2
-                + graph.observations().stream()
-                        .map(Node.Observation::when)
-                        .filter(when -> when != null && reads(when, hangs))
-                        .count();
-    }
-
-    private static boolean reads(Formula formula, Set<Integer> slots) {
-        boolean[] found = {false};
-        formula.slots(slot -> found[0] |= slots.contains(slot));
-        return found[0];
     }
 
     private static long plus(long one, long other) {

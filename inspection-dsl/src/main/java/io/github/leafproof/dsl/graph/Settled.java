@@ -30,16 +30,15 @@ final class Settled {
     /**
      * What has to be evaluated.
      *
-     * @param values derived values, each after all that it reads
-     * @param asked observations that may turn out not to apply
+     * @param nodes derived values, and observations that may turn out not to apply, each after all that it reads
      * @param checks numbers of checks, each after the gates it waits for
      */
-    private record Scope(List<Node.Derived> values, List<Node.Observation> asked, Collection<Integer> checks) {}
+    private record Scope(List<Node> nodes, Collection<Integer> checks) {}
 
     /** Everything, from what was given; the slots are taken over and filled. */
     static Settled whole(CheckGraph graph, Value[] given, UnitSystem units) {
         Settled settled = new Settled(graph, given, new Verdict[graph.checks().size()], units);
-        settled.settle(new Scope(graph.derived(), graph.observations(), graph.checkOrder()));
+        settled.settle(new Scope(graph.settlingOrder().nodes(), graph.checkOrder()));
         return settled;
     }
 
@@ -53,20 +52,15 @@ final class Settled {
         Readers readers = graph.readers();
         Readers.Reach reach = readers.reach(changed);
         Value[] next = slots.clone();
-        Set<Integer> asked = new TreeSet<>(reach.asked());
-        changed.forEach(slot -> {
-            next[slot] = given[slot];
-            asked.add(readers.placeOf(slot));
-        });
-        List<Node.Observation> observations =
-                asked.stream().map(graph.observations()::get).toList();
-        observations.forEach(observation -> next[observation.slot()] = given[observation.slot()]);
+        Set<Integer> settling = new TreeSet<>(changed);
+        reach.asked().forEach(place -> settling.add(graph.observations().get(place).slot()));
+        settling.forEach(slot -> next[slot] = given[slot]);
+        reach.values().forEach(place -> settling.add(graph.derived().get(place).slot()));
         Set<Integer> judged = new TreeSet<>(Comparator.comparingInt(readers::turnOf));
         judged.addAll(reach.judging());
         judged.addAll(reach.waiting());
         Settled settled = new Settled(graph, next, verdicts.clone(), units);
-        settled.settle(
-                new Scope(reach.values().stream().map(graph.derived()::get).toList(), observations, judged));
+        settled.settle(new Scope(graph.settlingOrder().in(settling), judged));
         return settled;
     }
 
@@ -81,38 +75,27 @@ final class Settled {
 
     private void settle(Scope scope) {
         Frame frame = Frame.of(slots, graph.rule(), units);
-        do {
-            derive(scope.values(), frame);
-        } while (leaveOutWhatDoesNotApply(scope.asked(), frame));
+        scope.nodes().forEach(node -> settle(node, frame));
         for (int number : scope.checks()) {
             Node.Check check = graph.checks().get(number);
             verdicts[number] = verdict(check, Frame.of(slots, check.rule(), units));
         }
     }
 
-    private void derive(List<Node.Derived> values, Frame frame) {
-        for (Node.Derived derived : values) {
-            slots[derived.slot()] = derived.formula().value(frame);
-        }
-    }
-
     /**
-     * Nobody needs to enter what does not apply to this engine; says whether there was any such. What hangs on something
-     * left out is left out with it, so this is asked again until nothing more falls away.
+     * Computes a value; of an observation that was not made, looks whether it applies to this engine, for nobody needs to
+     * enter it otherwise. What hangs on something left out is left out with it.
      */
-    private boolean leaveOutWhatDoesNotApply(List<Node.Observation> observations, Frame frame) {
-        boolean any = false;
-        for (Node.Observation observation : observations) {
-            boolean asked = slots[observation.slot()] instanceof Value.Missing missing && !missing.isNotAsked();
-            if (asked && observation.when() != null) {
-                if (doesNotApply(observation.when().value(frame))) {
-                    slots[observation.slot()] =
-                            Value.Missing.of(Value.Lack.Kind.NOT_ASKED, observation.name(), "does not apply");
-                    any = true;
-                }
-            }
+    private void settle(Node node, Frame frame) {
+        if (node instanceof Node.Derived derived) {
+            slots[derived.slot()] = derived.formula().value(frame);
+        } else if (node instanceof Node.Observation observation
+                && slots[observation.slot()] instanceof Value.Missing missing
+                && !missing.isNotAsked()
+                && doesNotApply(SettlingOrder.read(observation).value(frame))) {
+            slots[observation.slot()] =
+                    Value.Missing.of(Value.Lack.Kind.NOT_ASKED, observation.name(), "does not apply");
         }
-        return any;
     }
 
     private static boolean doesNotApply(Value applies) {

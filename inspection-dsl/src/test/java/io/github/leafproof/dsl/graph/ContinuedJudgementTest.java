@@ -3,10 +3,6 @@ package io.github.leafproof.dsl.graph;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.leafproof.dsl.Workshop;
-import io.github.leafproof.dsl.formula.Account;
-import io.github.leafproof.dsl.formula.Formula;
-import io.github.leafproof.dsl.formula.Frame;
-import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.report.Reporting;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.record.Document;
@@ -17,7 +13,6 @@ import io.github.leafproof.inspection.record.ReportFile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.IntConsumer;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -155,35 +150,6 @@ class ContinuedJudgementTest {
         Workshop variant = BENCH.observe("gear", "\"dry\"").engine("{ \"variant\": \"early cam\" }");
         assertThat(told(before.continuedWith(variant.sheetRead()).orElseThrow()))
                 .isEqualTo(told(judged(GRAPH, variant)));
-    }
-
-    /** Counts how often it is evaluated. */
-    private record Counted(Formula formula, AtomicInteger count) implements Formula {
-        @Override
-        public Value value(Frame frame) {
-            count.incrementAndGet();
-            return formula.value(frame);
-        }
-
-        @Override
-        public String words() {
-            return formula.words();
-        }
-
-        @Override
-        public List<Formula> parts() {
-            return List.of(formula);
-        }
-
-        @Override
-        public void slots(IntConsumer reader) {
-            formula.slots(reader);
-        }
-
-        @Override
-        public void account(Frame frame, Account account) {
-            formula.account(frame, account);
-        }
     }
 
     @Test
