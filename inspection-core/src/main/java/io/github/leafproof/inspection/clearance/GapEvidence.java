@@ -112,9 +112,18 @@ public record GapEvidence(List<FeelTrial> trials) {
      * of the trials.
      */
     public List<Contradiction> contradictions(DecisionRule rule) {
+        double thickest = atLeast().map(Estimate::value).orElse(Double.NEGATIVE_INFINITY);
+        double thinnest = lessThan().map(Estimate::value).orElse(Double.POSITIVE_INFINITY);
+        // Nothing else can contradict; in sound evidence, which is nearly all there is, nothing is left to compare.
+        List<FeelTrial> entered = trials.stream()
+                .filter(trial -> trial.atLeast().filter(t -> t.value() >= thinnest).isPresent())
+                .toList();
+        List<FeelTrial> refused = trials.stream()
+                .filter(trial -> trial.lessThan().filter(t -> t.value() <= thickest).isPresent())
+                .toList();
         List<Contradiction> found = new ArrayList<>();
-        for (FeelTrial passing : trials) {
-            for (FeelTrial refusing : trials) {
+        for (FeelTrial passing : entered) {
+            for (FeelTrial refusing : refused) {
                 if (contradict(passing, refusing, rule)) {
                     found.add(new Contradiction(passing, refusing));
                 }

@@ -56,11 +56,11 @@ public final class Series {
         return new Series(name, readings, known);
     }
 
-    /** These readings and others behind them, taken later with the same instrument. */
-    public Series with(Series later) {
-        List<Quantity> all = new ArrayList<>(readings);
-        all.addAll(later.readings);
-        return new Series(name, all, instrument);
+    /** The readings of one series, then those of the next, all taken with the same instrument; empty for no series. */
+    public static Optional<Series> together(List<Series> parts) {
+        List<Quantity> all =
+                parts.stream().flatMap(part -> part.readings.stream()).toList();
+        return parts.stream().findFirst().map(first -> new Series(first.name, all, first.instrument));
     }
 
     /** How many there are. */

@@ -3,7 +3,6 @@ package io.github.leafproof.inspection.record;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Quantity;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -150,12 +149,6 @@ final class EntryReading {
 
     /** None at all is an answer: the box was looked into, and it was empty. */
     private static Optional<List<String>> items(Spot spot) {
-        return spot.items("a list of the things found").map(spots -> {
-            List<String> found = new ArrayList<>();
-            for (Spot item : spots) {
-                item.text("a thing's name").ifPresent(name -> FactReading.addOnce(name, item, found));
-            }
-            return found;
-        });
+        return spot.items("a list of the things found").map(spots -> FactReading.distinct(spots, "a thing's name"));
     }
 }

@@ -6,7 +6,7 @@ import io.github.leafproof.inspection.engine.FactKind;
 import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.Unit;
 import java.math.BigDecimal;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +15,8 @@ import java.util.Set;
 final class FactReading {
     /** Every other amount on a card is above zero; a shop may set valves without lash, or an idle stop that shuts. */
     private static final Set<String> MAY_BE_ZERO = Set.of("lash_min", "lash_max", "lash_tolerated", "idle_opening_min");
+
+    private static final int MOST_TEXTS = 1_000;
 
     private FactReading() {}
 
@@ -63,20 +65,24 @@ final class FactReading {
 
     /** A list of texts with something in it and none of them twice. */
     static Optional<List<String>> distinctTexts(Spot spot) {
-        return spot.someItems("a list of texts").map(spots -> {
-            List<String> texts = new ArrayList<>();
-            for (Spot item : spots) {
-                item.text("a text").ifPresent(text -> addOnce(text, item, texts));
+        return spot.someItems("a list of texts").flatMap(spots -> {
+            if (spots.size() > MOST_TEXTS) {
+                return spot.no(
+                        FileMistake.LP608,
+                        "a list of " + spots.size() + " texts is longer than any card's",
+                        "a list on a card holds " + MOST_TEXTS + " texts at most");
             }
-            return texts;
+            return Optional.of(distinct(spots, "a text"));
         });
     }
 
-    static void addOnce(String text, Spot item, List<String> texts) {
-        if (texts.contains(text)) {
-            item.complain(FileMistake.LP618, Shown.quoted(text) + " stands in the list twice", "remove one of the two");
-        } else {
-            texts.add(text);
+    /** What the items say, each once. */
+    static List<String> distinct(List<Spot> items, String what) {
+        Set<String> texts = new LinkedHashSet<>();
+        for (Spot item : items) {
+            item.text(what).filter(text -> !texts.add(text)).ifPresent(text -> item.complain(
+                    FileMistake.LP618, Shown.quoted(text) + " stands in the list twice", "remove one of the two"));
         }
+        return List.copyOf(texts);
     }
 }

@@ -56,6 +56,7 @@ public enum FileMistake {
     LP661("The report is of a form this program does not know"),
 
     // What only shows when sheet, card and tray are held against the procedure
+    LP667("More is given for one observation than anybody enters"),
     LP668("A fact that the shop added to its card is not what the procedure declares it to be"),
     LP669("The procedure is not for this engine"),
     LP670("It cannot be told whether the procedure is for this engine"),

@@ -5,8 +5,11 @@ import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** From JSON to what leaves and pins did when they were offered to a gap. */
 final class TrialReading {
@@ -42,19 +45,18 @@ final class TrialReading {
                 ? spot.someItems("the stack's list of leaves").orElse(List.of())
                 : List.of(spot);
         List<String> written = new ArrayList<>();
-        List<Quantity> markings = new ArrayList<>();
+        Map<Double, Quantity> markings = new HashMap<>();
         for (Spot one : offered) {
             Amounts.aboveZero(one, Dimension.LENGTH).ifPresent(marking -> {
-                complainOfSecond(one, marking, markings);
-                markings.add(marking);
+                complainOfSecond(one, marking, markings.putIfAbsent(marking.base(), marking));
                 one.anyText().ifPresent(written::add);
             });
         }
         return written;
     }
 
-    private static void complainOfSecond(Spot one, Quantity marking, List<Quantity> markings) {
-        if (markings.stream().anyMatch(marking::sameAmountAs)) {
+    private static void complainOfSecond(Spot one, Quantity marking, @Nullable Quantity before) {
+        if (before != null) {
             one.complain(
                     FileMistake.LP618,
                     "the leaf marked " + marking + " is in the stack twice",

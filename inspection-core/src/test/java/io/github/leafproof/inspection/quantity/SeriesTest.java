@@ -169,7 +169,7 @@ class SeriesTest {
 
     @Test
     void readings_taken_later_stand_behind_the_earlier_ones() {
-        Series all = series(MM, 1, 2).with(series(MM, 4));
+        Series all = Series.together(List.of(series(MM, 1, 2), series(MM, 4))).orElseThrow();
 
         assertThat(all).hasToString("1 mm, 2 mm, 4 mm");
         assertThat(all.slope().orElseThrow().value()).isCloseTo(1.5e-3, within(1e-15));

@@ -71,13 +71,15 @@ public sealed interface Value {
             return new Felt(gap, evidence.asIfMeasured(), set);
         }
 
-        /** With the trials of another entry. */
-        public Felt with(Felt more) {
-            GapEvidence all = evidence;
-            for (FeelTrial trial : more.evidence.trials()) {
-                all = all.with(trial);
-            }
-            return new Felt(gap, all, set);
+        /** The trials of several entries as those of one; empty where no entry has any. */
+        public static Optional<Value> together(List<Value> entries) {
+            List<Felt> felt = all(Felt.class, entries);
+            List<FeelTrial> trials = felt.stream()
+                    .flatMap(each -> each.evidence.trials().stream())
+                    .toList();
+            return felt.stream()
+                    .findFirst()
+                    .map(first -> new Felt(first.gap, new GapEvidence(trials), first.set));
         }
     }
 
@@ -85,7 +87,15 @@ public sealed interface Value {
     record Day(LocalDate day) implements Value {}
 
     /** Repeated readings. */
-    record Readings(Series series) implements Value {}
+    record Readings(Series series) implements Value {
+        /** The readings of several entries as those of one, in their order; empty where no entry has any. */
+        public static Optional<Value> together(List<Value> entries) {
+            return Series.together(all(Readings.class, entries).stream()
+                            .map(Readings::series)
+                            .toList())
+                    .map(Readings::new);
+        }
+    }
 
     /** The chosen option, by its place in the type's list. */
     record Pick(int option, String word) implements Value {}
@@ -180,5 +190,9 @@ public sealed interface Value {
         public String toString() {
             return subject + " " + words;
         }
+    }
+
+    private static <T extends Value> List<T> all(Class<T> kind, List<Value> values) {
+        return values.stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 }

@@ -180,15 +180,15 @@ final class EntryReader {
         if (need == null || !(gauges.get(need.name()) instanceof FeelSet set)) {
             return null;
         }
-        GapEvidence evidence = GapEvidence.none();
+        List<FeelTrial> read = new ArrayList<>();
         for (TrialGiven trial : trials.trials()) {
             Feeler feeler = feeler(set, trial);
             if (feeler != null) {
-                evidence = evidence.with(FeelTrial.of(feeler, trial.result(), set));
+                read.add(FeelTrial.of(feeler, trial.result(), set));
             }
         }
-        boolean allRead = evidence.trials().size() == trials.trials().size();
-        return allRead ? new Value.Felt(observation.name(), evidence, set) : null;
+        boolean allRead = read.size() == trials.trials().size();
+        return allRead ? new Value.Felt(observation.name(), new GapEvidence(read), set) : null;
     }
 
     private @Nullable Feeler feeler(FeelSet set, TrialGiven trial) {

@@ -163,7 +163,7 @@ final class EvidenceReader {
             if (graph.node(entry.observe()).orElse(null) instanceof Node.Observation) {
                 entries.computeIfAbsent(entry.observe(), name -> new ArrayList<>())
                         .add(entry);
-            } else {
+            } else if (!problems.areMany()) {
                 List<String> known = graph.observations().stream()
                         .map(Node.Observation::name)
                         .toList();
@@ -201,6 +201,9 @@ final class EvidenceReader {
         Value left = together(observation, current, found != null);
         asLeft[observation.slot()] = left;
         asFound[observation.slot()] = found == null ? left : together(observation, found, false);
+        if (isFarTooMuch(left) || isFarTooMuch(asFound[observation.slot()])) {
+            problems.farTooMuch(entries.get(entries.size() - 1));
+        }
         if (found != null) {
             adjusted.add(observation.slot());
         }
@@ -233,18 +236,17 @@ final class EvidenceReader {
                     ? Value.Missing.of(Lack.Kind.NOT_ASKED, observation.name(), "was left out, as it may be")
                     : Value.Missing.of(Lack.Kind.NOT_ENTERED, observation.name(), "was not entered");
         }
-        return values.stream().reduce(EvidenceReader::together).orElseThrow();
+        // That a leaf could not be offered any more takes nothing from what was felt before.
+        return Value.Felt.together(values)
+                .or(() -> Value.Readings.together(values))
+                .orElse(values.get(values.size() - 1));
     }
 
-    private static Value together(Value before, Value more) {
-        if (before instanceof Value.Felt felt && more instanceof Value.Felt trials) {
-            return felt.with(trials);
-        }
-        if (before instanceof Value.Readings readings && more instanceof Value.Readings later) {
-            return new Value.Readings(readings.series().with(later.series()));
-        }
-        // That a leaf could not be offered any more takes nothing from what was felt before.
-        boolean known = before instanceof Value.Felt || before instanceof Value.Readings;
-        return known && more instanceof Value.Missing ? before : more;
+    /** Each check that reads a value goes through all of it, so that what nobody enters by hand is refused. */
+    private static boolean isFarTooMuch(Value value) {
+        return (value instanceof Value.Felt felt && felt.evidence().trials().size() > SheetProblems.MOST_TRIALS)
+                || (value instanceof Value.Readings readings
+                        && readings.series().count() > SheetProblems.MOST_READINGS)
+                || (value instanceof Value.Things things && things.items().size() > SheetProblems.MOST_ITEMS);
     }
 }

@@ -20,10 +20,17 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What in a sheet, a tray or a card does not go together with the procedure. The codes, 63x and 67x of the files', stand
+ * What in a sheet, a tray or a card does not go together with the procedure. The codes, 66x and 67x of the files', stand
  * in docs/formats.md with those that a file shows by itself.
  */
 final class SheetProblems {
+
+    static final int MOST_TRIALS = 200;
+    static final int MOST_READINGS = 10_000;
+    static final int MOST_ITEMS = 1_000;
+
+    /** Whoever has so many to mend needs no more of them. */
+    private static final int MOST_PROBLEMS = 500;
 
     private final Evidence.Files files;
     private final String sheet;
@@ -38,12 +45,29 @@ final class SheetProblems {
         return !found.isEmpty();
     }
 
+    /** Whether there are as many as are told. */
+    boolean areMany() {
+        return found.size() >= MOST_PROBLEMS;
+    }
+
+    /** The first ones; where there may be more, the last says so. */
     List<Problem> all() {
-        return List.copyOf(found);
+        List<Problem> told = new ArrayList<>(found);
+        if (areMany()) {
+            told.add(new Problem(
+                    "LP609",
+                    sheet,
+                    "",
+                    "there may be more problems than the " + MOST_PROBLEMS + " shown",
+                    "mend these first"));
+        }
+        return List.copyOf(told);
     }
 
     private void add(String code, String file, String place, String message, @Nullable String help) {
-        found.add(new Problem(code, file, place, message, help));
+        if (!areMany()) {
+            found.add(new Problem(code, file, place, message, help));
+        }
     }
 
     void otherProcedure(String given, String wanted) {
@@ -136,6 +160,16 @@ final class SheetProblems {
 
     void correctsNothing(Entry entry) {
         add("LP653", sheet, entry.place(), "there is no entry of " + entry.observe() + " before it to correct", null);
+    }
+
+    void farTooMuch(Entry entry) {
+        add(
+                "LP667",
+                sheet,
+                entry.place(),
+                "with this entry more is given for " + entry.observe() + " than anybody enters",
+                "an observation takes " + MOST_TRIALS + " trials, " + MOST_READINGS + " readings or " + MOST_ITEMS
+                        + " items at most; enter what settles it");
     }
 
     void otherKind(Entry entry, Node.Observation observation) {

@@ -129,7 +129,7 @@ final class Following {
 
     /** How repeated readings rise from each to the next, over all looks: peak speed from run to run. */
     private @Nullable Estimate perReading() {
-        Series all = null;
+        List<Series> all = new ArrayList<>();
         String tray = null;
         for (Sight sight : sights) {
             Sighting sighting = sightings.get(sight.look());
@@ -143,9 +143,9 @@ final class Following {
                 return null;
             }
             tray = here;
-            all = all == null ? readings.series() : all.with(readings.series());
+            all.add(readings.series());
         }
-        return all == null ? null : all.slope().orElse(null);
+        return Series.together(all).flatMap(Series::slope).orElse(null);
     }
 
     private static Pace pace(List<Change> rates) {

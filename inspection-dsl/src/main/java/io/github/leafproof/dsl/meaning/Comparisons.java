@@ -13,6 +13,7 @@ import io.github.leafproof.dsl.syntax.Expression.Relation;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
@@ -263,7 +264,7 @@ final class Comparisons {
 
     private static List<String> lacking(Value found, Value all) {
         List<String> lacking = new ArrayList<>(((Value.Things) all).items());
-        lacking.removeAll(((Value.Things) found).items());
+        lacking.removeAll(new HashSet<>(((Value.Things) found).items()));
         return lacking;
     }
 

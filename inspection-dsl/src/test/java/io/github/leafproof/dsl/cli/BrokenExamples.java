@@ -150,6 +150,15 @@ record BrokenExamples(Path here) {
             case "LP610" -> only(lesson.code(), inspect("--json", path("cards")));
             case "LP645" -> tray(lesson);
             case "LP661" -> report();
+            case "LP667" -> {
+                Path sheet = here.resolve("sheets/0411-clean.json");
+                String trial = "{\"leaf\": \"0.05 mm\", \"result\": \"passes\"}, ";
+                String good = Files.readString(sheet);
+                Files.writeString(sheet, good.replace(trial, trial.repeat(200)));
+                String said = inspect();
+                Files.writeString(sheet, good);
+                yield only(lesson.code(), said);
+            }
             case "LP668" -> {
                 Path card = here.resolve("cards/quillan-15.json");
                 Files.writeString(
