@@ -183,7 +183,8 @@ public enum Code {
     LP712("A value refers to later ones through too many steps"),
     LP713("A function is too large with all that it applies"),
     LP714("A list is too long"),
-    LP715("Values and checks rest on too many observations");
+    LP715("Values and checks rest on too many observations"),
+    LP716("The procedure is too large to be thought through");
 
     private final String summary;
 

@@ -16,8 +16,11 @@ import java.util.Set;
 /** What a procedure can know of each of its slots, before any condition is taken to hold. */
 final class Ground {
 
-    /** More is not thought through: a procedure of a bench takes a thousandth of it. What is left counts as possible. */
-    private static final long MOST_STEPS = 20_000_000;
+    /** More is not thought through: a procedure of a bench takes a hundredth of it. What is left counts as possible. */
+    private static final long STEPS = 1_000_000;
+
+    /** A large procedure may take more than a small one, yet no more of it for each of its parts. */
+    private static final long STEPS_FOR_EACH = 40;
 
     /** What a value rests on. */
     enum Trait {
@@ -37,9 +40,12 @@ final class Ground {
     private final Map<Integer, Set<Trait>> traits = new HashMap<>();
     private final Map<Integer, Node.Derived> derived = new HashMap<>();
     private final IdentityHashMap<Formula, Set<Trait>> bodies = new IdentityHashMap<>();
+    private final long mostSteps;
     private long steps;
 
-    Ground(List<Node.Fact> facts, List<Node.Observation> observed, List<Node.Derived> inOrder) {
+    /** @param checks how many checks there are to think through */
+    Ground(List<Node.Fact> facts, List<Node.Observation> observed, List<Node.Derived> inOrder, int checks) {
+        mostSteps = STEPS + STEPS_FOR_EACH * (observed.size() + inOrder.size() + checks);
         facts.forEach(fact -> {
             possible.put(fact.slot(), Possible.of(fact.type()));
             traits.put(fact.slot(), traits(fact.type(), false));
@@ -106,8 +112,13 @@ final class Ground {
         return traits(formula).contains(trait);
     }
 
+    /** Whether something was left that nobody thought through. */
+    boolean hasGivenUp() {
+        return steps > mostSteps;
+    }
+
     /** Counts a step; says whether so many were made that nothing more should be thought through. */
     boolean isTired() {
-        return ++steps > MOST_STEPS;
+        return ++steps > mostSteps;
     }
 }

@@ -5,6 +5,7 @@ import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.dsl.message.PartDiagnostics;
+import io.github.leafproof.dsl.message.ReachDiagnostics;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
@@ -75,13 +76,17 @@ public final class Understanding {
         RehearsalProofs rehearsed = new RehearsalProofs(problems, outline.rehearsals, observed);
         rehearsed.look();
         if (!problems.anyError()) {
-            Ground ground = new Ground(names.facts(), observed, names.derived());
+            Ground ground = new Ground(names.facts(), observed, names.derived(), judged.size());
             Reach reach = new Reach(problems, outline, ground, applies);
             Sites sites = names.expressions().sites();
             reach.limits(sites);
             if (!problems.anyError()) {
                 reach.look(sites, observed, judged, release);
                 rehearsed.look(reach.ofChecks());
+            }
+            if (ground.hasGivenUp() && outline.header != null) {
+                problems.add(ReachDiagnostics.notThoughtThrough(
+                        outline.header.name().span()));
             }
             // A misspelt name leaves another unused; who mends the one need not hear of the other.
             new Unused(problems, outline, names).look();

@@ -9,6 +9,7 @@ import io.github.leafproof.dsl.graph.GaugeNeed;
 import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.dsl.graph.StatedFacts;
 import io.github.leafproof.dsl.message.BenchDiagnostics;
+import io.github.leafproof.dsl.message.ReachDiagnostics;
 import io.github.leafproof.dsl.source.Damage;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
@@ -58,7 +59,12 @@ public final class Vetting {
         gauges(problems, tray);
         Map<Node.Fact, Value> facts = StatedFacts.of(graph, card, known);
         Value[] slots = new Value[graph.slots()];
-        Possibilities so = new Possibilities(new Ground(graph.facts(), graph.observations(), graph.derived()));
+        Ground ground = new Ground(
+                graph.facts(),
+                graph.observations(),
+                graph.derived(),
+                graph.checks().size());
+        Possibilities so = new Possibilities(ground);
         for (Map.Entry<Node.Fact, Value> stated : facts.entrySet()) {
             Value value = stated.getValue();
             slots[stated.getKey().slot()] = value;
@@ -73,6 +79,10 @@ public final class Vetting {
         }
         if (applies(problems, card, slots)) {
             new BenchLimits(problems, sites, so, card, tray).look(graph.checks(), graph.observations());
+        }
+        if (ground.hasGivenUp()) {
+            problems.add(ReachDiagnostics.notThoughtThrough(
+                    Objects.requireNonNull(outline.header).name().span()));
         }
         return problems.inFileOrder();
     }

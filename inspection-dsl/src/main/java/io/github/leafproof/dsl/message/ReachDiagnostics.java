@@ -11,6 +11,16 @@ public final class ReachDiagnostics {
 
     private ReachDiagnostics() {}
 
+    /** Silence would pass for soundness. */
+    public static Diagnostic notThoughtThrough(Span procedure) {
+        return Diagnostic.warning(
+                        Code.LP716,
+                        procedure,
+                        "there is more to this procedure than can be thought through before it is used")
+                .help("warnings of what can never come, or always comes, may be lacking; let choices go over fewer options"
+                        + " at a time");
+    }
+
     public static Diagnostic neverApplies(Span when, String check, Span declared) {
         return Diagnostic.warning(Code.LP433, when, "this never holds, so " + check + " is never judged")
                 .alsoAt(declared, "the check")

@@ -133,7 +133,11 @@ public class PossibilitiesTest {
     }
 
     private static Ground ground(CheckGraph graph) {
-        return new Ground(graph.facts(), graph.observations(), graph.derived());
+        return new Ground(
+                graph.facts(),
+                graph.observations(),
+                graph.derived(),
+                graph.checks().size());
     }
 
     private static Formula formula(CheckGraph graph, String name) {
