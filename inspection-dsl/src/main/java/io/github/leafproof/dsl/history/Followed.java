@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param byFeel whether it is a gap known by leaves or pins
  * @param sights what it was at each of them
  * @param changes how it changed from as left at one look to as found at the next; an adjustment is no change
+ * @param adjustings what each adjustment did to it
  * @param slope by how much it changes in an hour of running since it was last adjusted: the straight line through three looks
  *     or more, per second; null where there are fewer
  * @param perReading by how much repeated readings rise from each to the next, over all looks; null where there are none, or
@@ -24,6 +25,7 @@ public record Followed(
         boolean byFeel,
         List<Sight> sights,
         List<Change> changes,
+        List<Adjusting> adjustings,
         @Nullable Estimate slope,
         @Nullable Estimate perReading,
         Pace pace,
@@ -32,6 +34,7 @@ public record Followed(
     public Followed {
         sights = List.copyOf(sights);
         changes = List.copyOf(changes);
+        adjustings = List.copyOf(adjustings);
     }
 
     /** Whether it goes to a limit faster than before: a part is coming loose, or about to break. */
@@ -102,6 +105,16 @@ public record Followed(
             @Nullable Estimate hours,
             @Nullable Estimate rate,
             boolean told) {}
+
+    /**
+     * What an adjustment did, from as found to as left at one look.
+     *
+     * @param turn how far the screw was turned; null where the sheet does not say, or it was turned more than once
+     * @param perTurn how far a whole turn would have moved it: the adjuster's pitch and lever as they really are, with what the
+     *     lock nut did
+     */
+    public record Adjusting(
+            int look, Estimate moved, @Nullable Quantity turn, @Nullable Estimate perTurn) {}
 
     /** How the latest rate compares with the one before it. */
     public enum Pace {

@@ -2,6 +2,7 @@ package io.github.leafproof.dsl.history;
 
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.history.Followed.Adjusting;
 import io.github.leafproof.dsl.history.Followed.Change;
 import io.github.leafproof.dsl.history.Followed.NextCheck;
 import io.github.leafproof.dsl.history.Followed.Pace;
@@ -61,6 +62,7 @@ final class Following {
                 nodes.entrySet().stream().anyMatch(each -> each.getKey().left(each.getValue()) instanceof Value.Felt),
                 sights,
                 changes,
+                comparable ? adjustings() : List.of(),
                 comparable ? slope() : null,
                 comparable ? perReading() : null,
                 pace(rates),
@@ -104,6 +106,29 @@ final class Following {
 
     private static @Nullable Estimate hours(@Nullable Quantity from, @Nullable Quantity to) {
         return from == null || to == null ? null : Estimate.exact(to.base() - from.base(), Dimension.TIME);
+    }
+
+    /** From as found to as left where both count. */
+    private List<Adjusting> adjustings() {
+        List<Adjusting> adjustings = new ArrayList<>();
+        for (Sight sight : sights) {
+            Estimate found = sight.asFound().counts();
+            Estimate left = sight.asLeft().counts();
+            Sighting sighting = sightings.get(sight.look());
+            Node node = sighting == null ? null : nodes.get(sighting);
+            if (sight.adjusted() && found != null && left != null && sighting != null && node != null) {
+                Estimate moved = left.minus(found);
+                Quantity turn = sighting.turn(node).orElse(null);
+                adjustings.add(new Adjusting(sight.look(), moved, turn, perTurn(moved, turn)));
+            }
+        }
+        return adjustings;
+    }
+
+    private static @Nullable Estimate perTurn(Estimate moved, @Nullable Quantity turn) {
+        return turn == null || turn.base() == 0
+                ? null
+                : moved.absolute().dividedBy(Estimate.exact(turn).absolute());
     }
 
     /** The straight line since the last adjustment. */

@@ -7,6 +7,8 @@ import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.inspection.gauge.Gauge;
 import io.github.leafproof.inspection.quantity.Estimate;
+import io.github.leafproof.inspection.quantity.Quantity;
+import io.github.leafproof.inspection.record.Given;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -53,9 +55,9 @@ final class Sighting {
         return unknown
                 ? Optional.empty()
                 : left.of(node).map(origin -> {
-                    Followed.Point asLeft = point(after, origin);
+                    Followed.Point asLeft = point(after, origin, "");
                     Followed.Point asFound =
-                            origin.adjusted() ? point(before, found.of(node).orElse(origin)) : asLeft;
+                            origin.adjusted() ? point(before, found.of(node).orElse(origin), " as found") : asLeft;
                     return new Followed.Sight(look, origin.adjusted(), asFound, asLeft);
                 });
     }
@@ -63,6 +65,19 @@ final class Sighting {
     /** The value as it was left. */
     Value left(Node node) {
         return judgement.frame().slot(slot(node));
+    }
+
+    /** How far it was turned, where it was adjusted once and the sheet says so. */
+    Optional<Quantity> turn(Node node) {
+        if (!(node instanceof Node.Observation observation)) {
+            return Optional.empty();
+        }
+        List<Given.Adjusted> adjusted = judgement.evidence().statements(observation).stream()
+                .map(said -> said.entry().given())
+                .filter(Given.Adjusted.class::isInstance)
+                .map(Given.Adjusted.class::cast)
+                .toList();
+        return adjusted.size() == 1 ? Optional.ofNullable(adjusted.get(0).turn()) : Optional.empty();
     }
 
     /** The limits that checks hold directly against it. */
@@ -79,11 +94,11 @@ final class Sighting {
         return node instanceof Node.Derived derived ? derived.slot() : ((Node.Observation) node).slot();
     }
 
-    private Followed.Point point(Value value, Origins.Origin origin) {
+    private Followed.Point point(Value value, Origins.Origin origin, String when) {
         Estimate number = number(value);
         return new Followed.Point(
                 value instanceof Value.Missing missing ? missing.words() : Shown.measured(value, judgement.units()),
-                number == null ? null : number.withSources(this::ofThisLook),
+                number == null ? null : number.withSources(source -> source(source, when)),
                 origin.unfit(),
                 origin.runningTime());
     }
@@ -100,8 +115,11 @@ final class Sighting {
                 : null;
     }
 
-    /** What a gauge of the same tray is off, it is off at every look; anything else goes wrong anew each time. */
-    private String ofThisLook(String source) {
-        return lasting.contains(source) ? source + " of tray " + tray() : source + " at look " + look;
+    /**
+     * What a gauge of the same tray is off, it is off at every look; anything else goes wrong anew each time, also before and
+     * after an adjustment.
+     */
+    private String source(String name, String when) {
+        return lasting.contains(name) ? name + " of tray " + tray() : name + " at look " + look + when;
     }
 }

@@ -105,6 +105,12 @@ public final class HistoryJson {
             perHour("per_hour", change.rate());
             json.yesNo("told", change.told());
         });
+        json.list("adjustings", value.adjustings(), adjusting -> {
+            json.number("look", adjusting.look());
+            amount("moved", adjusting.moved());
+            json.text("turn", words(adjusting.turn()));
+            amount("per_turn", adjusting.perTurn());
+        });
         perHour("slope_per_hour", value.slope());
         amount("slope_per_reading", value.perReading());
         json.text("pace", value.pace().word());

@@ -211,6 +211,8 @@ public final class HistoryText {
         for (Followed.Change change : value.changes()) {
             text.field(change.from() + " to " + change.to(), RateWords.change(change, history.units()));
         }
+        value.adjustings()
+                .forEach(adjusting -> text.field("adjusted", RateWords.adjusting(adjusting, history.units())));
         line("pace", RateWords.pace(value.pace(), value.isWorsening()));
         line("trend", value.slope() == null ? "" : RateWords.slope(value.slope(), history.units()));
         line("trend", value.perReading() == null ? "" : RateWords.perReading(value.perReading(), history.units()));

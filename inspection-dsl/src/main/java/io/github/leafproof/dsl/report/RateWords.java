@@ -2,6 +2,7 @@ package io.github.leafproof.dsl.report;
 
 import io.github.leafproof.dsl.formula.Shown;
 import io.github.leafproof.dsl.formula.Value;
+import io.github.leafproof.dsl.history.Followed.Adjusting;
 import io.github.leafproof.dsl.history.Followed.Change;
 import io.github.leafproof.dsl.history.Followed.NextCheck;
 import io.github.leafproof.dsl.history.Followed.Pace;
@@ -39,6 +40,17 @@ final class RateWords {
                     + " in an hour";
         }
         return moved(change.amount(), change.told(), units) + over;
+    }
+
+    /** {@code look 1: falls by 0.066 mm (u 0.006 mm) for 50 deg, 0.475 mm per turn (u 0.047 mm per turn)}. */
+    static String adjusting(Adjusting adjusting, UnitSystem units) {
+        String moved = "look " + adjusting.look() + ": "
+                + moved(adjusting.moved(), History.isTold(adjusting.moved()), units);
+        if (adjusting.perTurn() == null) {
+            return moved;
+        }
+        return moved + " for " + adjusting.turn() + ", " + shown(adjusting.perTurn(), units)
+                + "; where that is not its pitch by its lever, the screw has play or went with its nut (common practice)";
     }
 
     static String slope(Estimate slope, UnitSystem units) {
@@ -84,7 +96,8 @@ final class RateWords {
                 "open: the latest rate is not told from none. At 95 % it is sure to be short of " + next.limit()
                         + " for " + until + "; look at it by then";
             case DUE ->
-                "after at most " + until + ": until then it is sure, at 95 %, to be short of " + next.limit()
+                "after at most " + until + ": until then, going on as it did last, it is sure, at 95 %, to be short of "
+                        + next.limit()
                         + practice(next.left());
         };
     }

@@ -121,8 +121,10 @@ class FindingsOverTimeTest {
 
     @Test
     void of_many_faults_mended_beside_it_ten_are_named() {
-        StringBuilder many = new StringBuilder(
-                "observe pulls : yes/no ask \"Pulls?\"\n" + "check power \"Power\" major { require pulls }\n");
+        StringBuilder many = new StringBuilder("""
+                observe pulls : yes/no ask "Pulls?"
+                check power "Power" major { require pulls }
+                """);
         for (int i = 0; i < 12; i++) {
             many.append("observe a").append(i).append(" : yes/no ask \"A?\"\n");
             many.append("check c")

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.leafproof.dsl.Workshop;
+import io.github.leafproof.dsl.history.Followed.Adjusting;
 import io.github.leafproof.dsl.history.Followed.Change;
 import io.github.leafproof.dsl.history.Followed.NextCheck;
 import io.github.leafproof.dsl.history.Followed.Pace;
@@ -128,6 +129,37 @@ class RatesTest {
 
         assertThat(change.amount().value()).isCloseTo((65.5 - 45) * 1e-6, within(1e-12));
         assertThat(rate(change)).isCloseTo(0.01025 * MM_PER_HOUR, within(1e-6 * MM_PER_HOUR));
+    }
+
+    /** By hand: halves of 40 and 10 µm as rectangles, and four leaves of 1 µm by halves: √((20² + 5²)/3 + 1) µm. */
+    @Test
+    void where_a_gap_lies_between_its_leaves_is_open_anew_after_an_adjustment() {
+        Workshop adjusted = felt("2025-03-03", "0 h", "0.10 mm", "0.15 mm")
+                .enter("{ \"adjust\": \"lash\", \"turn\": \"50 deg\" }")
+                .feel("lash", "passes 0.04 mm", "refuses 0.05 mm");
+        Followed value = Life.of(adjusted, felt("2025-03-05", "2 h", "0.05 mm", "0.08 mm")).value("lash");
+
+        assertThat(value.adjustings().get(0).moved().standardUncertainty()).isCloseTo(11.94e-6, within(0.01e-6));
+    }
+
+    /** By hand: an eighth of a turn on a pitch of 0.45 mm is 0.05625 mm. */
+    @Test
+    void what_a_turn_of_the_screw_did_tells_its_pitch_by_its_lever() {
+        Workshop turned = read("first", "0.121 mm", "2025-03-03", "0 h")
+                .enter("{ \"adjust\": \"by_first\", \"turn\": \"45 deg\" }")
+                .observe("by_first", "\"0.06475 mm\"");
+        Workshop twice = turned.enter("{ \"adjust\": \"by_first\", \"turn\": \"10 deg\" }")
+                .observe("by_first", "\"0.05 mm\"");
+        Workshop later = read("first", "0.06 mm", "2025-03-05", "1 h");
+
+        Adjusting once = Life.of(turned, later).value("by_first").adjustings().get(0);
+        Adjusting more = Life.of(twice, later).value("by_first").adjustings().get(0);
+
+        assertThat(once.moved().value()).isCloseTo(-56.25e-6, within(1e-12));
+        assertThat(Objects.requireNonNull(once.perTurn()).value())
+                .isCloseTo(Quantity.parse("0.45 mm per turn").base(), within(1e-12));
+        assertThat(more.moved().value()).isCloseTo(-71e-6, within(1e-12));
+        assertThat(more.perTurn()).isNull();
     }
 
     @Test
