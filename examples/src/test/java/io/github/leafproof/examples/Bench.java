@@ -29,6 +29,9 @@ final class Bench {
 
     private static final Map<String, Procedure> PROCEDURES = new ConcurrentHashMap<>();
 
+    /** A report looks at every computed value by trials as well, which takes seconds: many tests read the same one. */
+    private static final Map<String, Report> REPORTS = new ConcurrentHashMap<>();
+
     private static final String NAMED = "examples/bench/";
 
     private Bench() {}
@@ -51,7 +54,7 @@ final class Bench {
     }
 
     static Report judge(String sheetFile) {
-        return Reporting.of(judgement(sheetFile));
+        return REPORTS.computeIfAbsent(path(sheetFile), path -> Reporting.of(judgement(path)));
     }
 
     /** Judges a sheet by the procedure that it names, which lies at the top of the bench. */
@@ -73,8 +76,12 @@ final class Bench {
                 .replace('\\', '/');
     }
 
+    private static String path(String sheetFile) {
+        return sheetFile.contains("/") ? sheetFile : "sheets/" + sheetFile;
+    }
+
     static Document<JobSheet> sheet(String file) {
-        String path = file.contains("/") ? file : "sheets/" + file;
+        String path = path(file);
         return SheetFile.parse(NAMED + path, Project.bytes(Project.BENCH.resolve(path)))
                 .orElseThrow();
     }
