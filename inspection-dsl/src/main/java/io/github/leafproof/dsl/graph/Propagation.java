@@ -41,8 +41,8 @@ public final class Propagation {
     private final Map<Integer, Integer> places = new HashMap<>();
     private final Map<Integer, Optional<Doubt>> known = new HashMap<>();
     private final IdentityHashMap<Formula, Long> sizes = new IdentityHashMap<>();
-    private long work = MOST_WORK;
-    private long steps = MOST_WORK;
+    private long work;
+    private long steps;
     private final Map<String, Doubt> knownBetter = new LinkedHashMap<>();
     private int unchecked;
 
@@ -54,8 +54,10 @@ public final class Propagation {
      */
     public record Doubt(String number, Estimate estimate, SecondOpinion opinion) {}
 
-    private Propagation(Judgement judgement) {
+    private Propagation(Judgement judgement, long mostWork) {
         this.judgement = judgement;
+        this.work = mostWork;
+        this.steps = mostWork;
         this.slots = judgement.slots();
         this.drawn = slots.clone();
         List<Node.Derived> derived = judgement.graph().derived();
@@ -66,7 +68,12 @@ public final class Propagation {
 
     /** The opinions on the numbers of a judgement; each is formed when it is asked for. */
     public static Propagation of(Judgement judgement) {
-        return new Propagation(judgement);
+        return of(judgement, MOST_WORK);
+    }
+
+    /** The same, with so much work allowed in all. */
+    static Propagation of(Judgement judgement, long mostWork) {
+        return new Propagation(judgement, mostWork);
     }
 
     /** How many numbers were too much work for a second opinion, so far. */

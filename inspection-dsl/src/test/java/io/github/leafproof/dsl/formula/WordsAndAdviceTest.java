@@ -198,4 +198,32 @@ class WordsAndAdviceTest {
                         .get(0))
                 .isEqualTo("nothing shows that lash is at least 0.10 mm: no leaf has passed");
     }
+
+    @Test
+    void a_condition_with_two_arms_is_explained_by_the_arm_that_counts() {
+        Workshop either = Workshop.of("""
+                observe oiled : yes/no ask "Oiled?"
+                observe free : yes/no ask "Free?"
+                observe stiff : yes/no ask "Stiff?"
+                check turns "Turns" major { require if oiled then free else stiff }
+                """);
+
+        assertThat(either.observe("oiled", "true").observe("free", "true").check("turns").requirement())
+                .isEqualTo("free is yes");
+        assertThat(either.observe("oiled", "false").observe("stiff", "true").check("turns").requirement())
+                .isEqualTo("stiff is yes");
+        assertThat(either.check("turns").requirement()).isEqualTo("if oiled then free else stiff");
+    }
+
+    @Test
+    void a_function_that_hands_its_argument_on_is_explained_by_the_argument() {
+        Workshop same = Workshop.of("""
+                observe free : yes/no ask "Free?"
+                define same(given : yes/no) = given
+                check turns "Turns" major { require same(free) }
+                """).observe("free", "false");
+
+        assertThat(same.check("turns").requirement()).isEqualTo("given");
+        assertThat(same.check("turns").value()).isEqualTo("no");
+    }
 }

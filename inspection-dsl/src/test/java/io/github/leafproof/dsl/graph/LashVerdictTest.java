@@ -233,4 +233,41 @@ class LashVerdictTest {
                 .isEqualTo("nothing shows that opening is at least 0.60 mm: no pin has passed, nor that it is at most"
                         + " 0.75 mm: the thinnest pin that refuses measures 0.8000 mm");
     }
+
+    @Test
+    void a_least_gap_that_is_measured_itself_has_to_be_missed_by_more_than_its_own_uncertainty() {
+        Workshop measured = Workshop.of("""
+                gauge leaves : leaf set
+                gauge depth : reading of length
+                observe lash : gap with leaves ask "Offer the leaves"
+                observe least : length with depth ask "Measure the limit"
+                check inside "Lash" critical { require lash at least least }
+                """).feel("lash", "refuses 0.08 mm");
+
+        // The gap is below 0.081 mm, and the limit is known to 0.0165 mm.
+        assertThat(measured.observe("least", "\"0.09 mm\"").outcome("inside")).isEqualTo(OPEN);
+        assertThat(measured.observe("least", "\"0.12 mm\"").outcome("inside")).isEqualTo(FAILS);
+    }
+
+    @Test
+    void of_several_leaves_the_one_nearest_to_the_limit_says_what_is_unproven() {
+        Workshop lash = Workshop.of("""
+                gauge leaves : leaf set
+                observe lash : gap with leaves ask "Offer the leaves"
+                check wide "Wide" major { require lash at least 0.10 mm }
+                check tight "Tight" major { require lash at most 0.04 mm }
+                """);
+
+        assertThat(lash.feel("lash", "passes 0.05 mm", "passes 0.08 mm", "passes 0.04 mm")
+                        .check("wide")
+                        .evidence()
+                        .get(0))
+                .isEqualTo("nothing shows that lash is at least 0.10 mm: the thickest leaf that passes measures 0.0810 mm");
+        assertThat(lash.feel("lash", "refuses 0.08 mm", "refuses 0.05 mm", "refuses 0.10 mm")
+                        .check("tight")
+                        .evidence()
+                        .get(0))
+                .isEqualTo(
+                        "nothing shows that lash is at most 0.04 mm: the thinnest leaf that refuses measures 0.0500 mm");
+    }
 }

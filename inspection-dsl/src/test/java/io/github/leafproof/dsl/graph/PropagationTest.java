@@ -8,6 +8,8 @@ import io.github.leafproof.dsl.Workshop;
 import io.github.leafproof.dsl.report.TextReport;
 import io.github.leafproof.inspection.verdict.Outcome;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -181,6 +183,54 @@ class PropagationTest {
 
         assertThat(gaps.outcome("alike")).isNotEqualTo(PASSES);
         assertThat(doubted(gaps, "product")).isEmpty();
+    }
+
+    /** What is doubted of all checks in their order, with so much work allowed for; at last how many numbers got none. */
+    private static String opinions(Workshop bench, long work) {
+        Judgement judgement = bench.judged();
+        Propagation propagation = Propagation.of(judgement, work);
+        return judgement.graph().checks().stream()
+                        .flatMap(check -> propagation.doubts(check).stream())
+                        .map(Propagation.Doubt::number)
+                        .collect(Collectors.joining(", "))
+                + "; " + propagation.unchecked() + " without";
+    }
+
+    // Ten thousand trials are the fewest, and a square is computed from two values.
+    @Test
+    void numbers_beyond_the_work_that_is_allowed_for_get_no_second_opinion_and_are_counted() {
+        Workshop two = depth("""
+                check a "A" major { require step ^ 2 at most 1 mm² }
+                check b "B" major { require other ^ 2 at most 1 mm² }
+                """).observe("step", "\"0.00 mm\"").observe("other", "\"0.00 mm\"");
+
+        assertThat(opinions(two, 70_000)).isEqualTo("step ^ 2, other ^ 2; 0 without");
+        assertThat(opinions(two, 35_000)).isEqualTo("step ^ 2; 1 without");
+        assertThat(opinions(two, 15_000)).isEqualTo("; 2 without");
+        assertThat(opinions(two, 1)).isEqualTo("; 2 without");
+    }
+
+    @Test
+    void a_number_that_rests_on_more_values_than_are_allowed_for_is_counted_once() {
+        String chain = IntStream.range(1, 30)
+                .mapToObj(i -> "let x" + i + " = x" + (i - 1) + " * 2")
+                .collect(Collectors.joining("\n"));
+        Workshop much = depth(
+                        "let x0 = step ^ 2\n" + chain + "\ncheck last \"Last\" major { require x29 at most 1 mm² }")
+                .observe("step", "\"0.00 mm\"");
+
+        assertThat(opinions(much, 60)).isEqualTo("; 1 without");
+    }
+
+    @Test
+    void a_condition_of_more_parts_than_are_allowed_for_is_counted_once() {
+        String parts = IntStream.range(0, 30)
+                .mapToObj(i -> "step at most " + (i + 1) + " mm")
+                .collect(Collectors.joining(" and "));
+        Workshop many = depth("check all \"All\" major { require " + parts + " }").observe("step", "\"0.00 mm\"");
+
+        assertThat(opinions(many, 20)).isEqualTo("; 1 without");
+        assertThat(opinions(many, 1_000)).isEqualTo("; 0 without");
     }
 
     @Test

@@ -282,4 +282,16 @@ class ReadingVerdictTest {
                 .containsExactly("step between 1 mm and engine.lash_max cannot be judged: its lower limit is above its"
                         + " upper one");
     }
+
+    // Each side is kept by 0.03 mm, which is 2.121 times √2 · 0.01 mm: Φ(2.121) = 0.98305 (tables of the normal
+    // distribution), and both together by Fréchet's bound at least to twice that less one.
+    @Test
+    void between_two_uncertain_limits_a_reading_is_as_surely_as_both_are_kept() {
+        Workshop window = depth("check inside \"Inside\" major {"
+                        + " require step between 0.47 mm (u 0.01 mm) and 0.53 mm (u 0.01 mm) }")
+                .observe("step", "\"0.50 mm\"");
+
+        assertThat(window.conformity("inside").low()).isEqualTo(2 * 0.98305 - 1, within(1e-4));
+        assertThat(window.conformity("inside").high()).isEqualTo(0.98305, within(1e-4));
+    }
 }

@@ -229,4 +229,25 @@ class SeriesVerdictTest {
                     assertThat(rehearsed.surprises()).isEmpty();
                 });
     }
+
+    @Test
+    void that_it_could_not_be_read_any_more_takes_nothing_from_the_readings_before() {
+        Workshop three = steps("check deep \"Deep\" { require mean(step) at least 0.95 mm }")
+                .enter(series("step", "\"0.99 mm\", \"1.00 mm\", \"1.01 mm\""))
+                .enter("{ \"observe\": \"step\", \"cannot\": \"the foot slipped\" }");
+
+        assertThat(three.outcome("deep")).isEqualTo(PASSES);
+    }
+
+    @Test
+    void a_reading_of_none_counts_among_counts_and_one_of_half_does_not() {
+        Workshop flips = Workshop.of("""
+                observe flips : series of count ask "How many, each time?"
+                check few "Few" { require mean(flips) at most 9 }
+                """);
+
+        assertThat(flips.enter(series("flips", "\"0\", \"1\", \"0\"")).outcome("few")).isEqualTo(PASSES);
+        assertThat(flips.enter(series("flips", "\"0\", \"0.5\"")).problems()).contains("LP624");
+        assertThat(flips.enter(series("flips", "\"-1\", \"1\"")).problems()).contains("LP624");
+    }
 }

@@ -210,6 +210,10 @@ class SheetProblemsTest {
     void lp624_what_is_no_count() {
         assertThat(BENCH.observe("flips", "2.5").problems())
                 .endsWith("error LP624: 2.5 is no count; flips is a whole number from 0");
+        assertThat(BENCH.observe("flips", "1000000001").problems()).contains("LP624: 1000000001 is no count");
+        assertThat(BENCH.observe("flips", "1000000000").problems()).isEmpty();
+        assertThat(BENCH.observe("flips", "3.0").problems()).isEmpty();
+        assertThat(BENCH.observe("flips", "0").problems()).isEmpty();
         assertThat(BENCH.observe("flips", "-1").problems()).contains("LP624: -1 is no count");
         assertThat(BENCH.observe("flips", "2e9").problems()).contains("LP624: ");
         assertThat(BENCH.observe("flips", "0").problems()).isEmpty();

@@ -11,6 +11,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.EdgeCasesMode;
@@ -142,6 +144,14 @@ class StepOrderTest {
         assertThat(order.method()).isEqualTo(StepOrder.Method.NEAREST_FIRST);
         assertThat(order.changes()).isEqualTo(2).isLessThan(changes(graph, graph.observations()));
         assertThat(observed(order)).containsExactlyInAnyOrderElementsOf(graph.observations());
+    }
+
+    @Test
+    void up_to_four_hundred_observations_are_compared_in_every_order_that_matters() {
+        String four = IntStream.range(0, 400).mapToObj(i -> observe("o" + i, "")).collect(Collectors.joining());
+
+        assertThat(graph(four).stepOrder().method()).isEqualTo(StepOrder.Method.EXACT);
+        assertThat(graph(four + observe("more", "")).stepOrder().method()).isEqualTo(StepOrder.Method.NEAREST_FIRST);
     }
 
     private static List<Node.Observation> observed(StepOrder order) {

@@ -252,4 +252,34 @@ class CalculationTest {
                 .hasSize(2)
                 .anySatisfy(detail -> assertThat(detail).contains("the u of line"));
     }
+
+    @Test
+    void each_step_is_written_as_the_procedure_writes_it() {
+        String rules = """
+                observe n : count ask "How many?"
+                observe free : yes/no ask "Free?"
+                observe dry : yes/no ask "Dry?"
+                observe remark : text ask "Remark"
+                define told(word : text) = "It is {word}."
+                check number "Number" minor { require not (n is 2) and not (free or dry) }
+                check unit "Unit" minor { require 2.54 mm in thou at most 3 mm }
+                check words "Words" minor { require remark is told("free") }
+                """;
+        Workshop bench = Workshop.of(rules)
+                .observe("n", "3")
+                .observe("free", "false")
+                .observe("dry", "false")
+                .observe("remark", "\"It is free.\"");
+
+        assertThat(steps(rules, "number", bench))
+                .containsExactly(
+                        "n is 2 = no",
+                        "not n is 2 = yes",
+                        "free or dry = no",
+                        "not (free or dry) = yes",
+                        "not n is 2 and not (free or dry) = yes");
+        assertThat(steps(rules, "unit", bench)).contains("2.54 mm in thou = 100 thou");
+        assertThat(steps(rules, "words", bench))
+                .contains("  \"It is {word}.\" = It is free.", "told(free) = It is free.");
+    }
 }
