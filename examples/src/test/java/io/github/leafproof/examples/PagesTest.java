@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -143,13 +144,22 @@ class PagesTest {
 
     @Test
     void the_mistake_that_the_reference_shows_is_told_in_the_compilers_own_words() {
-        String procedure = Project.text(Project.BENCH.resolve("first_look.inspection"))
-                .replace(
+        Map<String, String> parts = new TreeMap<>();
+        for (Path part : Project.files(Project.BENCH.resolve("parts"))) {
+            parts.put("parts/" + part.getFileName(), Project.text(part));
+        }
+        parts.computeIfPresent(
+                "parts/lash.inspection",
+                (name, text) -> text.replace(
                         "require lash[valve] between engine.lash_min and engine.lash_max",
-                        "require lash[valve] at most 100 kPa");
+                        "require lash[valve] at most 100 kPa"));
 
         String told = DiagnosticPrinter.print(
-                Procedure.compile(SourceText.of("first_look.inspection", procedure))
+                Procedure.compile(
+                                SourceText.of(
+                                        "first_look.inspection",
+                                        Project.text(Project.BENCH.resolve("first_look.inspection"))),
+                                Shelf.of(parts))
                         .diagnostics(),
                 false);
 

@@ -23,11 +23,12 @@ class ProgramsTest {
         assertThat(printed(out -> ListObservations.list(Project.BENCH.resolve("first_look.inspection"), out)))
                 .contains("""
                         Valve lash, cold
-                          head, with infrared, line 163
-                          room, with infrared, line 168
-                          lash[valve], with leaves, line 189
+                          head, with infrared, line 51
+                          room, with infrared, line 56
+                          lash[valve], with leaves, line 80
+                        Lash against the card
                         Carburettor, dry
-                          high_needle, with needle_turns, line 207
+                          high_needle, with needle_turns, line 9
                         """);
     }
 

@@ -21,11 +21,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ProcedureDraftTest {
 
     private static final CheckGraph FIRST_LOOK = Procedure.read(
-                    Path.of("..", "examples", "bench", "first_look.inspection"))
+                    Path.of("src", "test", "resources", "build", "first_look.inspection"))
             .orElseThrow()
             .graph();
 
-    /** The core of the bench's first look, from its covers to its fuel, told in Java. */
+    /** The core of a first look, from its covers to its fuel, told in Java. */
     private static ProcedureDraft core() {
         return ProcedureDraft.named("first_look", "First look, before the stand", 4)
                 .appliesWhen("engine.displacement between 5 cm3 and 35 cm3")

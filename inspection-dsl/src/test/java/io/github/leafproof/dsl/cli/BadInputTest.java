@@ -64,8 +64,8 @@ class BadInputTest {
                     not-a-number           | sheets/0412-trap.json | 21.4 °C          | NaN °C
                     overflow               | sheets/0412-trap.json | 21.4 °C          | 1e999 °C
                     other-procedure        | sheets/0412-trap.json | "first_look"     | "last_look"
-                    other-revision         | sheets/0412-trap.json | "revision": 4    | "revision": 3
-                    a-key-twice            | sheets/0412-trap.json | "revision": 4    | "revision": 4, "revision": 4
+                    other-revision         | sheets/0412-trap.json | "revision": 5    | "revision": 3
+                    a-key-twice            | sheets/0412-trap.json | "revision": 5    | "revision": 5, "revision": 5
                     zero-uncertainty       | trays/bench-one.json  | "u": "0.001 mm"  | "u": "0 mm"
                     below-zero             | trays/bench-one.json  | "u": "0.001 mm"  | "u": "-0.001 mm"
                     a-leaf-twice           | trays/bench-one.json  | "0.03 mm"        | "0.05 mm"

@@ -185,7 +185,7 @@ class CommandLineTest {
         assertThat(said.err()).isEmpty();
         assertThat(said.out())
                 .startsWith(
-                        "BENCH/first_look.inspection: sound\n   23 checks, 26 observations; judging takes at most ");
+                        "BENCH/first_look.inspection: sound\n   42 checks, 45 observations; judging takes at most ");
     }
 
     @Test
@@ -221,7 +221,7 @@ class CommandLineTest {
                 "rehearse", Terminal.BENCH.resolve("first_look.inspection").toString());
 
         assertThat(said.exit()).isZero();
-        assertThat(said.out()).endsWith("BENCH/first_look.inspection: 15 rehearsals, 15 as expected\n");
+        assertThat(said.out()).endsWith("BENCH/first_look.inspection: 21 rehearsals, 21 as expected\n");
     }
 
     @Test
