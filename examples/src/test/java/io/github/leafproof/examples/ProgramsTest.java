@@ -22,10 +22,11 @@ class ProgramsTest {
     void a_procedure_is_walked_as_it_is_written() {
         assertThat(printed(out -> ListObservations.list(Project.BENCH.resolve("first_look.inspection"), out)))
                 .contains("""
+                        Cold
+                          head, with infrared, line 41
+                          room, with infrared, line 46
                         Valve lash, cold
-                          head, with infrared, line 51
-                          room, with infrared, line 56
-                          lash[valve], with leaves, line 80
+                          lash[valve], with leaves, line 35
                         Lash against the card
                         Carburettor, dry
                           high_needle, with needle_turns, line 9

@@ -116,10 +116,12 @@ public record GapEvidence(List<FeelTrial> trials) {
         double thinnest = lessThan().map(Estimate::value).orElse(Double.POSITIVE_INFINITY);
         // Nothing else can contradict; in sound evidence, which is nearly all there is, nothing is left to compare.
         List<FeelTrial> entered = trials.stream()
-                .filter(trial -> trial.atLeast().filter(t -> t.value() >= thinnest).isPresent())
+                .filter(trial ->
+                        trial.atLeast().filter(t -> t.value() >= thinnest).isPresent())
                 .toList();
         List<FeelTrial> refused = trials.stream()
-                .filter(trial -> trial.lessThan().filter(t -> t.value() <= thickest).isPresent())
+                .filter(trial ->
+                        trial.lessThan().filter(t -> t.value() <= thickest).isPresent())
                 .toList();
         List<Contradiction> found = new ArrayList<>();
         for (FeelTrial passing : entered) {

@@ -1,6 +1,5 @@
 package io.github.leafproof.inspection.quantity;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 

@@ -80,8 +80,12 @@ final class FactReading {
     static List<String> distinct(List<Spot> items, String what) {
         Set<String> texts = new LinkedHashSet<>();
         for (Spot item : items) {
-            item.text(what).filter(text -> !texts.add(text)).ifPresent(text -> item.complain(
-                    FileMistake.LP618, Shown.quoted(text) + " stands in the list twice", "remove one of the two"));
+            item.text(what)
+                    .filter(text -> !texts.add(text))
+                    .ifPresent(text -> item.complain(
+                            FileMistake.LP618,
+                            Shown.quoted(text) + " stands in the list twice",
+                            "remove one of the two"));
         }
         return List.copyOf(texts);
     }

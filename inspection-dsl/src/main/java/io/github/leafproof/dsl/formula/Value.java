@@ -77,9 +77,7 @@ public sealed interface Value {
             List<FeelTrial> trials = felt.stream()
                     .flatMap(each -> each.evidence.trials().stream())
                     .toList();
-            return felt.stream()
-                    .findFirst()
-                    .map(first -> new Felt(first.gap, new GapEvidence(trials), first.set));
+            return felt.stream().findFirst().map(first -> new Felt(first.gap, new GapEvidence(trials), first.set));
         }
     }
 

@@ -53,7 +53,8 @@ final class Settled {
         Readers.Reach reach = readers.reach(changed);
         Value[] next = slots.clone();
         Set<Integer> settling = new TreeSet<>(changed);
-        reach.asked().forEach(place -> settling.add(graph.observations().get(place).slot()));
+        reach.asked()
+                .forEach(place -> settling.add(graph.observations().get(place).slot()));
         settling.forEach(slot -> next[slot] = given[slot]);
         reach.values().forEach(place -> settling.add(graph.derived().get(place).slot()));
         Set<Integer> judged = new TreeSet<>(Comparator.comparingInt(readers::turnOf));

@@ -83,9 +83,8 @@ final class SettlingOrder {
     /** What decides on it. */
     static Formula read(Node node) {
         @Nullable
-        Formula read = node instanceof Node.Observation observation
-                ? observation.when()
-                : ((Node.Derived) node).formula();
+        Formula read =
+                node instanceof Node.Observation observation ? observation.when() : ((Node.Derived) node).formula();
         return Objects.requireNonNull(read);
     }
 }

@@ -114,7 +114,10 @@ public record Followed(
      *     lock nut did
      */
     public record Adjusting(
-            int look, Estimate moved, @Nullable Quantity turn, @Nullable Estimate perTurn) {}
+            int look,
+            Estimate moved,
+            @Nullable Quantity turn,
+            @Nullable Estimate perTurn) {}
 
     /** How the latest rate compares with the one before it. */
     public enum Pace {

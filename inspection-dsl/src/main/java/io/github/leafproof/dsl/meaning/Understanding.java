@@ -85,8 +85,8 @@ public final class Understanding {
                 rehearsed.look(reach.ofChecks());
             }
             if (ground.hasGivenUp() && outline.header != null) {
-                problems.add(ReachDiagnostics.notThoughtThrough(
-                        outline.header.name().span()));
+                problems.add(
+                        ReachDiagnostics.notThoughtThrough(outline.header.name().span()));
             }
             // A misspelt name leaves another unused; who mends the one need not hear of the other.
             new Unused(problems, outline, names).look();

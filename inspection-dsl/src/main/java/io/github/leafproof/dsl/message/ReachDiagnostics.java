@@ -17,8 +17,9 @@ public final class ReachDiagnostics {
                         Code.LP716,
                         procedure,
                         "there is more to this procedure than can be thought through before it is used")
-                .help("warnings of what can never come, or always comes, may be lacking; let choices go over fewer options"
-                        + " at a time");
+                .help(
+                        "warnings of what can never come, or always comes, may be lacking; let choices go over fewer options"
+                                + " at a time");
     }
 
     public static Diagnostic neverApplies(Span when, String check, Span declared) {

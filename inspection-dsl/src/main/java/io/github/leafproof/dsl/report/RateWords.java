@@ -44,8 +44,8 @@ final class RateWords {
 
     /** {@code look 1: falls by 0.066 mm (u 0.006 mm) for 50 deg, 0.475 mm per turn (u 0.047 mm per turn)}. */
     static String adjusting(Adjusting adjusting, UnitSystem units) {
-        String moved = "look " + adjusting.look() + ": "
-                + moved(adjusting.moved(), History.isTold(adjusting.moved()), units);
+        String moved =
+                "look " + adjusting.look() + ": " + moved(adjusting.moved(), History.isTold(adjusting.moved()), units);
         if (adjusting.perTurn() == null) {
             return moved;
         }

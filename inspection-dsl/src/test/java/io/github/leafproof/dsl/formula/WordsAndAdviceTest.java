@@ -208,9 +208,15 @@ class WordsAndAdviceTest {
                 check turns "Turns" major { require if oiled then free else stiff }
                 """);
 
-        assertThat(either.observe("oiled", "true").observe("free", "true").check("turns").requirement())
+        assertThat(either.observe("oiled", "true")
+                        .observe("free", "true")
+                        .check("turns")
+                        .requirement())
                 .isEqualTo("free is yes");
-        assertThat(either.observe("oiled", "false").observe("stiff", "true").check("turns").requirement())
+        assertThat(either.observe("oiled", "false")
+                        .observe("stiff", "true")
+                        .check("turns")
+                        .requirement())
                 .isEqualTo("stiff is yes");
         assertThat(either.check("turns").requirement()).isEqualTo("if oiled then free else stiff");
     }

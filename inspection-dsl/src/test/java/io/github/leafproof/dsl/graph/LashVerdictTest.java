@@ -262,7 +262,8 @@ class LashVerdictTest {
                         .check("wide")
                         .evidence()
                         .get(0))
-                .isEqualTo("nothing shows that lash is at least 0.10 mm: the thickest leaf that passes measures 0.0810 mm");
+                .isEqualTo(
+                        "nothing shows that lash is at least 0.10 mm: the thickest leaf that passes measures 0.0810 mm");
         assertThat(lash.feel("lash", "refuses 0.08 mm", "refuses 0.05 mm", "refuses 0.10 mm")
                         .check("tight")
                         .evidence()

@@ -227,7 +227,8 @@ class PropagationTest {
         String parts = IntStream.range(0, 30)
                 .mapToObj(i -> "step at most " + (i + 1) + " mm")
                 .collect(Collectors.joining(" and "));
-        Workshop many = depth("check all \"All\" major { require " + parts + " }").observe("step", "\"0.00 mm\"");
+        Workshop many =
+                depth("check all \"All\" major { require " + parts + " }").observe("step", "\"0.00 mm\"");
 
         assertThat(opinions(many, 20)).isEqualTo("; 1 without");
         assertThat(opinions(many, 1_000)).isEqualTo("; 0 without");

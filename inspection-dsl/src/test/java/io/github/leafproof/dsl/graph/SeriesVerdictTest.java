@@ -246,7 +246,8 @@ class SeriesVerdictTest {
                 check few "Few" { require mean(flips) at most 9 }
                 """);
 
-        assertThat(flips.enter(series("flips", "\"0\", \"1\", \"0\"")).outcome("few")).isEqualTo(PASSES);
+        assertThat(flips.enter(series("flips", "\"0\", \"1\", \"0\"")).outcome("few"))
+                .isEqualTo(PASSES);
         assertThat(flips.enter(series("flips", "\"0\", \"0.5\"")).problems()).contains("LP624");
         assertThat(flips.enter(series("flips", "\"-1\", \"1\"")).problems()).contains("LP624");
     }

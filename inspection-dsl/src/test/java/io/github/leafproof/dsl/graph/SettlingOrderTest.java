@@ -74,8 +74,7 @@ class SettlingOrderTest {
         assertThatThrownBy(() -> with(
                         graph,
                         graph.observations().stream()
-                                .map(each -> when(
-                                        each, new Slot(each.slot() == a ? b : a, each.name())))
+                                .map(each -> when(each, new Slot(each.slot() == a ? b : a, each.name())))
                                 .toList()))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("values and observations hang on each other in a circle");

@@ -148,7 +148,8 @@ class StepOrderTest {
 
     @Test
     void up_to_four_hundred_observations_are_compared_in_every_order_that_matters() {
-        String four = IntStream.range(0, 400).mapToObj(i -> observe("o" + i, "")).collect(Collectors.joining());
+        String four =
+                IntStream.range(0, 400).mapToObj(i -> observe("o" + i, "")).collect(Collectors.joining());
 
         assertThat(graph(four).stepOrder().method()).isEqualTo(StepOrder.Method.EXACT);
         assertThat(graph(four + observe("more", "")).stepOrder().method()).isEqualTo(StepOrder.Method.NEAREST_FIRST);

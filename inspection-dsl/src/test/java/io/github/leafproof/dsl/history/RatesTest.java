@@ -137,7 +137,8 @@ class RatesTest {
         Workshop adjusted = felt("2025-03-03", "0 h", "0.10 mm", "0.15 mm")
                 .enter("{ \"adjust\": \"lash\", \"turn\": \"50 deg\" }")
                 .feel("lash", "passes 0.04 mm", "refuses 0.05 mm");
-        Followed value = Life.of(adjusted, felt("2025-03-05", "2 h", "0.05 mm", "0.08 mm")).value("lash");
+        Followed value = Life.of(adjusted, felt("2025-03-05", "2 h", "0.05 mm", "0.08 mm"))
+                .value("lash");
 
         assertThat(value.adjustings().get(0).moved().standardUncertainty()).isCloseTo(11.94e-6, within(0.01e-6));
     }
