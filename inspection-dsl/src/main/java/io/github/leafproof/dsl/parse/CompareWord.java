@@ -24,6 +24,8 @@ enum CompareWord {
 
     private final String written;
     private final String sign;
+    /** As {@code List.of} made them. */
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<String> words;
 
     CompareWord(String written, String sign, List<String> words) {
