@@ -99,7 +99,7 @@ class ArchitectureTest {
             .whereLayer("rehearsal")
             .mayOnlyAccessLayers("front door", "source", "syntax", "formula", "graph", "report")
             .whereLayer("build")
-            .mayOnlyAccessLayers("front door", "source", "graph")
+            .mayOnlyAccessLayers("front door", "source", "parts", "graph")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer();
 

@@ -2,6 +2,8 @@ package io.github.leafproof.dsl.build;
 
 import io.github.leafproof.dsl.Compiled;
 import io.github.leafproof.dsl.Procedure;
+import io.github.leafproof.dsl.parts.ProcedureFolder;
+import io.github.leafproof.dsl.parts.Shelf;
 import io.github.leafproof.dsl.source.SourceText;
 import java.util.function.Consumer;
 
@@ -53,6 +55,16 @@ public final class ProcedureDraft extends Body<ProcedureDraft> {
     private ProcedureDraft line(String words) {
         sheet().line(words);
         return this;
+    }
+
+    /** A part that it uses, by the name that the part has in the shelf or the folder given to {@code compile}. */
+    public ProcedureDraft use(String part) {
+        return line("use " + Piece.text(part));
+    }
+
+    /** A fact that the shop adds to its engine cards: {@code card("tank_offset", "length")}. */
+    public ProcedureDraft card(String fact, String type) {
+        return line("card " + Piece.name(fact) + " : " + Piece.words(type));
     }
 
     /** For which engines it is meant. */
@@ -107,13 +119,25 @@ public final class ProcedureDraft extends Body<ProcedureDraft> {
         return line("}");
     }
 
+    /** A case of its own, with what must come of it. */
+    public ProcedureDraft rehearse(String title, Consumer<RehearsalDraft> rehearsal) {
+        line("rehearse " + Piece.text(title) + " {");
+        rehearsal.accept(new RehearsalDraft(sheet().indented()));
+        return line("}");
+    }
+
     /** The procedure as written. */
     public String text() {
         return sheet().toString();
     }
 
-    /** The procedure, or everything that is wrong with it; places are those of {@link #text}. */
+    /** The procedure, or everything that is wrong with it; places are those of {@link #text}. It can use no part. */
     public Compiled compile() {
-        return Procedure.compile(SourceText.of(name + ".inspection", text()));
+        return compile(Shelf.empty());
+    }
+
+    /** The same with the parts of a shelf: texts in memory, or a {@link ProcedureFolder}. */
+    public Compiled compile(Shelf parts) {
+        return Procedure.compile(SourceText.of(name + ".inspection", text()), parts);
     }
 }

@@ -6,13 +6,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import io.github.leafproof.dsl.Compiled;
 import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.graph.CheckGraph;
+import io.github.leafproof.dsl.graph.Cost;
 import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.dsl.graph.Occasion;
 import io.github.leafproof.dsl.layout.GraphWords;
+import io.github.leafproof.dsl.parts.Shelf;
+import io.github.leafproof.dsl.rehearsal.Rehearsed;
+import io.github.leafproof.dsl.rehearsal.Rehearsing;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Release;
 import io.github.leafproof.inspection.verdict.Severity;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -233,6 +240,192 @@ class ProcedureDraftTest {
         assertThat(graph.rule().confidence()).isEqualTo(0.5);
         assertThat(fits.when()).isNotNull();
         assertThat(graph.observations().get(0).optional()).isTrue();
+    }
+
+    private static final Shelf PARTS = Shelf.of(Map.of("leaves.inspection", "gauge leaves : leaf set\n"));
+
+    /** With everything that a procedure can say, as a person writes it. */
+    private static final String WRITTEN = """
+            procedure whole "Whole" revision 3
+            use "leaves.inspection"
+            card tank_offset : length
+            applies when engine.displacement at least 5 cm3
+            decide by simple acceptance
+            hazard solvent "Open the door."
+            gauge infrared : reading of temperature
+            define half(size : length) = size / 2
+            setup covers starts fitted {
+              fitted -> off "Lift them" hazard eyes
+              off -> fitted "Put them back"
+              while off hazard solvent
+            }
+            stage "Before" {
+              observe heads : series of temperature with infrared ask "Head, three times"
+              observe bought : date optional ask "Bought on"
+              check settled "It has settled" major gate {
+                require slope(heads) within 0.5 K of 0 K and mean(heads) at most 30 degC (u 0.2 K)
+                at 90 %
+                if fails advise "Wait: {heads}."
+                because "common practice"
+              }
+              check young "It is not old" minor { when engine.tank_offset at most 1 m  require bought is after 2020-01-01 }
+            }
+            stage "Lash" {
+              after settled
+              for valve in intake, exhaust {
+                observe lash[valve] : gap
+                  with leaves
+                  setup covers off
+                  hazard propeller
+                  ask "Offer the leaves to the {valve} valve"
+                  note "Flat and wiped"
+                let twice[valve] = 2 * half(engine.lash_max)
+                check inside[valve] "Lash of the {valve} valve" critical {
+                  require lash[valve] at most twice[valve]
+                  if open advise next_leaf(lash[valve], engine.lash_min, engine.lash_max)
+                }
+              }
+            }
+            release {
+              reject when any critical fails
+              hold when any fails or open
+              ready otherwise
+            }
+            rehearse "as it should be" {
+              engine "cards/quillan-15.json" variant "late cam"
+              gauges "trays/bench-one.json"
+              enter heads series 21 degC, 21.1 degC, 21.0 degC
+              enter bought cannot "no papers"
+              enter lash[intake] passes "0.05" refuses "0.08"
+              enter lash[exhaust] passes "0.10"
+              expect settled passes
+              expect inside[exhaust] fails
+              expect release reject
+            }
+            """;
+
+    /** The same, told in Java. */
+    private static ProcedureDraft whole() {
+        return ProcedureDraft.named("whole", "Whole", 3)
+                .use("leaves.inspection")
+                .card("tank_offset", "length")
+                .appliesWhen("engine.displacement at least 5 cm3")
+                .decideBySimpleAcceptance()
+                .hazard("solvent", "Open the door.")
+                .gauge("infrared", "reading of temperature")
+                .define("half", "size : length", "size / 2")
+                .setup(
+                        "covers",
+                        "fitted",
+                        covers -> covers.change("fitted", "off", "Lift them", "eyes")
+                                .change("off", "fitted", "Put them back")
+                                .whileIn("off", "solvent"))
+                .stage("Before", ProcedureDraftTest::before)
+                .stage("Lash", ProcedureDraftTest::bothValves)
+                .release(rules -> rules.when(Release.REJECT, "any critical fails")
+                        .when(Release.HOLD, "any fails or open")
+                        .otherwise(Release.READY))
+                .rehearse(
+                        "as it should be",
+                        rehearsal -> rehearsal
+                                .engine("cards/quillan-15.json", "late cam")
+                                .gauges("trays/bench-one.json")
+                                .series("heads", "21 degC", "21.1 degC", "21.0 degC")
+                                .cannot("bought", "no papers")
+                                .enter("lash[intake]", "passes \"0.05\" refuses \"0.08\"")
+                                .enter("lash[exhaust]", "passes \"0.10\"")
+                                .expect("settled", Outcome.PASSES)
+                                .expect("inside[exhaust]", Outcome.FAILS)
+                                .expect(Release.REJECT));
+    }
+
+    private static void before(StageDraft stage) {
+        stage.observe(
+                        "heads",
+                        "series of temperature",
+                        heads -> heads.with("infrared").ask("Head, three times"))
+                .observe("bought", "date", bought -> bought.optional().ask("Bought on"))
+                .gate(
+                        "settled",
+                        "It has settled",
+                        Severity.MAJOR,
+                        check -> check.require(
+                                        "slope(heads) within 0.5 K of 0 K and mean(heads) at most 30 degC (u 0.2 K)")
+                                .at("90 %")
+                                .advise(Occasion.FAILS, "Wait: {heads}.")
+                                .because("common practice"))
+                .check(
+                        "young",
+                        "It is not old",
+                        Severity.MINOR,
+                        check -> check.when("engine.tank_offset at most 1 m").require("bought is after 2020-01-01"));
+    }
+
+    private static void bothValves(StageDraft stage) {
+        stage.after("settled")
+                .forEach(
+                        "valve",
+                        List.of("intake", "exhaust"),
+                        each -> each.observe(
+                                        "lash[valve]",
+                                        "gap",
+                                        lash -> lash.with("leaves")
+                                                .setup("covers", "off")
+                                                .hazard("propeller")
+                                                .ask("Offer the leaves to the {valve} valve")
+                                                .note("Flat and wiped"))
+                                .let("twice[valve]", "2 * half(engine.lash_max)")
+                                .check(
+                                        "inside[valve]",
+                                        "Lash of the {valve} valve",
+                                        Severity.CRITICAL,
+                                        check -> check.require("lash[valve] at most twice[valve]")
+                                                .adviseBy(
+                                                        Occasion.OPEN,
+                                                        "next_leaf(lash[valve], engine.lash_min, engine.lash_max)")));
+    }
+
+    @Test
+    void drafted_in_java_the_whole_graph_to_its_last_formula_is_that_of_the_file() {
+        Procedure written = Procedure.compile(SourceText.of("whole.inspection", WRITTEN), PARTS)
+                .orElseThrow();
+        Compiled drafted = whole().compile(PARTS);
+
+        assertThat(drafted.diagnostics()).isEmpty();
+        // A source of uncertainty is known by where its number stands, and the two texts have other lines.
+        assertThat(places(GraphWords.of(drafted.orElseThrow().graph()))).isEqualTo(places(GraphWords.of(written.graph())));
+        assertThat(drafted.orElseThrow().graph().identity().parts())
+                .isEqualTo(written.graph().identity().parts());
+        assertThat(GraphWords.of(drafted.orElseThrow().rehearsals())).isEqualTo(GraphWords.of(written.rehearsals()));
+        assertThat(Cost.of(drafted.orElseThrow().graph())).isEqualTo(Cost.of(written.graph()));
+    }
+
+    private static String places(String words) {
+        return words.replaceAll("line \\d+, column \\d+", "line");
+    }
+
+    @Test
+    void its_rehearsals_run_as_those_of_a_file_do() {
+        Procedure drafted = whole().compile(PARTS).orElseThrow();
+
+        assertThat(Rehearsing.run(drafted, Path.of("..", "examples", "bench")))
+                .singleElement()
+                .matches(Rehearsed::isAsExpected);
+    }
+
+    @Test
+    void what_it_uses_and_nobody_hands_over_is_missed_as_in_a_file() {
+        assertThat(whole().compile().diagnostics())
+                .extracting(said -> said.code().name())
+                .containsExactly("LP160");
+    }
+
+    @Test
+    void a_card_without_a_variant_serves_a_rehearsal_too() {
+        assertThat(ProcedureDraft.named("small", "Small", 1)
+                        .rehearse("a case", rehearsal -> rehearsal.engine("cards/quillan-15.json"))
+                        .text())
+                .endsWith("rehearse \"a case\" {\n  engine \"cards/quillan-15.json\"\n}\n");
     }
 
     @Test
