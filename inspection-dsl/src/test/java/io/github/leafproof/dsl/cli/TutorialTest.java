@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Does what the tutorial says, in its order, in a copy of the bench, and holds what the commands print against the page. The blocks of
- * the page say what they are: {@code inspection FILE} is a whole file, {@code inspection-part FILE} goes to its end,
+ * the page say what they are: {@code inspection FILE} is a whole file, and {@code inspection-used FILE} one that others use, {@code inspection-part FILE} goes to its end,
  * {@code inspection-slip FILE} is a mistake for the next command only. {@code sh} is typed, and the {@code text} behind
  * it is printed; a line {@code […]} in it stands for what is left out.
  */
@@ -72,7 +72,7 @@ class TutorialTest {
     void what_a_beginner_sees_is_tidy() throws IOException {
         FENCE.matcher(Files.readString(PAGE))
                 .results()
-                .filter(fence -> Set.of("inspection", "inspection-part").contains(fence.group(1)))
+                .filter(fence -> Set.of("inspection", "inspection-used", "inspection-part").contains(fence.group(1)))
                 .forEach(fence ->
                         assertThat(fence.group(3)).isEqualTo(Layout.of(SourceText.of(fence.group(2), fence.group(3)))));
     }
@@ -80,7 +80,7 @@ class TutorialTest {
     private String follow(MatchResult fence) {
         String content = fence.group(3);
         switch (fence.group(1)) {
-            case "inspection", "json" -> change(fence.group(2), before -> content);
+            case "inspection", "inspection-used", "json" -> change(fence.group(2), before -> content);
             case "inspection-part" -> change(fence.group(2), before -> before + "\n" + content);
             case "inspection-slip" -> slip(fence.group(2), content);
             case "sh" -> {
