@@ -134,16 +134,24 @@ final class PictureMaking {
     /** A value stands in the lane of the last observation that it is computed from, or where it is wanted first. */
     private void value(Node.Derived derived, String wantedIn) {
         int depth = 1;
-        String lane = wantedIn;
-        for (Node node : graph.readBy(derived.formula())) {
+        List<String> order = List.copyOf(lanes.keySet());
+        List<Node> read = graph.readBy(derived.formula());
+        // Values of the card alone stand where they are wanted, all others no later than what they rest on.
+        String lane = read.stream().noneMatch(node -> laneOf.containsKey(node.name())) ? wantedIn : order.get(0);
+        for (Node node : read) {
             depth = Math.max(depth, 1 + depths.getOrDefault(node.name(), 0));
-            lane = laneOf.getOrDefault(node.name(), lane);
+            String its = laneOf.get(node.name());
+            if (its != null && order.indexOf(its) > order.indexOf(lane)) {
+                lane = its;
+            }
         }
         depths.put(derived.name(), depth);
         laneOf.put(derived.name(), lane);
         List<String> notes = new ArrayList<>(List.of("= " + derived.formula().words()));
         if (judgement != null) {
             notes.add("= " + said(judgement.frame().slot(derived.slot())));
+            // Without an engine the formula has said their names.
+            ofTheEngine(notes, derived.formula());
         }
         place(new Box(id(derived), Kind.VALUE, depth, derived.name(), notes, null, ""), lane);
         link(derived.formula(), id(derived), Tie.FEEDS);
@@ -163,11 +171,31 @@ final class PictureMaking {
         if (judgement != null) {
             notes.add("= " + said(judgement.frame().slot(observation.slot())));
         }
+        ofTheEngine(notes, observation.when());
         Value ask = judgement == null ? null : observation.ask().value(judgement.frame());
         String hint = ask instanceof Value.Words words
                 ? words.text()
                 : observation.ask().words().replaceAll("^\"|\"$", "");
         return new Box(id(observation), Kind.OBSERVATION, 0, observation.name(), notes, null, hint);
+    }
+
+    /**
+     * Which facts of the engine are read here. They stand in the boxes and not in boxes of their own, since lines from a few
+     * limits to half of all checks would cover the picture.
+     */
+    private void ofTheEngine(List<String> notes, @Nullable Formula... formulas) {
+        Set<String> facts = new LinkedHashSet<>();
+        for (Formula formula : formulas) {
+            for (Node node : formula == null ? List.<Node>of() : graph.readBy(formula)) {
+                if (node instanceof Node.Fact fact) {
+                    facts.add(fact.name()
+                            + (judgement == null ? "" : " " + said(judgement.frame().slot(fact.slot()))));
+                }
+            }
+        }
+        if (!facts.isEmpty()) {
+            notes.add("reads " + String.join(", ", facts));
+        }
     }
 
     private String said(Value value) {
@@ -185,6 +213,7 @@ final class PictureMaking {
                     .map(gate -> graph.checks().get(gate).name())
                     .collect(Collectors.joining(", ", "waits for ", "")));
         }
+        ofTheEngine(notes, check.when(), check.requirement());
         return new Box(
                 id(check),
                 check.gate() ? Kind.GATE : Kind.CHECK,

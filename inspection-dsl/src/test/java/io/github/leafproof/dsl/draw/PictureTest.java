@@ -84,6 +84,53 @@ class PictureTest {
         assertThat(box(boxes, "It fits").notes()).contains("waits for small");
     }
 
+    private static final String OF_THE_ENGINE = """
+            gauge depth : reading of length
+            let aim = (engine.lash_min + engine.lash_max) / 2
+            stage "Outside" {
+              observe step : length with depth ask "Step"
+              observe held : yes/no when not engine.choke ask "Does it hold?"
+              check small "Small" { require step at most aim + engine.lash_max }
+              check holds "It holds" { when engine.bore at least 20 mm  require held }
+            }
+            """;
+
+    @Test
+    void a_box_tells_which_facts_of_the_engine_it_reads_and_for_one_engine_what_they_are() {
+        Map<String, Picture.Box> any =
+                byTitle(Picture.of(Workshop.of(OF_THE_ENGINE).compiled().graph()));
+        Map<String, Picture.Box> one = byTitle(Picture.of(
+                Workshop.of(OF_THE_ENGINE).observe("step", "\"0.05 mm\"").judged()));
+
+        assertThat(box(any, "Small").notes()).contains("reads engine.lash_max");
+        assertThat(box(any, "It holds").notes()).contains("reads engine.bore");
+        assertThat(box(any, "held").notes()).contains("reads engine.choke");
+        assertThat(box(any, "aim").notes()).containsExactly("= (engine.lash_min + engine.lash_max) / 2");
+        assertThat(box(one, "Small").notes()).contains("reads engine.lash_max 0.10 mm");
+        assertThat(box(one, "aim").notes()).contains("reads engine.lash_min 0.03 mm, engine.lash_max 0.10 mm");
+        assertThat(box(one, "step").notes()).noneMatch(note -> note.startsWith("reads"));
+    }
+
+    @Test
+    void a_value_stands_in_the_last_of_the_stages_that_it_rests_on() {
+        Picture picture = Picture.of(Workshop.of("""
+                        gauge depth : reading of length
+                        observe first : length with depth ask "First"
+                        let one = first * 2
+                        stage "Later" {
+                          observe second : length with depth ask "Second"
+                          let both = second + one
+                          let more = both + one
+                          check small "Small" { require more at most 5 mm }
+                        }
+                        """).compiled().graph());
+
+        assertThat(picture.lanes().get(0).boxes()).extracting(Picture.Box::title).containsExactly("first", "one");
+        assertThat(picture.lanes().get(1).boxes())
+                .extracting(Picture.Box::title)
+                .containsExactly("second", "both", "more", "Small");
+    }
+
     @Test
     void with_a_sheet_a_box_tells_what_was_found_or_why_not() {
         Picture picture = Picture.of(
