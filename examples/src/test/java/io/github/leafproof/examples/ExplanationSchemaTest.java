@@ -25,20 +25,19 @@ import tools.jackson.databind.json.JsonMapper;
 /** The published schema of explanations, and all that the bench's procedures and sheets have to explain. */
 class ExplanationSchemaTest {
 
-    private static final JsonNode SCHEMA =
-            JsonMapper.shared().readTree(Project.text(Project.ROOT.resolve("docs/schemas/explanation.schema.json")));
+    private static final JsonNode SCHEMA = JsonMapper.shared()
+            .readTree(Project.text(Project.ROOT.resolve("docs/schemas/explanation.schema.json")));
 
     private static final List<String> EXPLANATIONS = explanations();
 
     /** Every check of every procedure, without an engine and by every sheet; and one that belongs to no stage. */
     private static List<String> explanations() {
         List<String> all = new ArrayList<>();
-        CheckGraph plain = Procedure.compile(SourceText.of(
-                        "plain",
-                        "procedure plain \"Plain\" revision 1\n"
-                                + "observe free : yes/no ask \"Free?\"\ncheck turns \"It turns\" { require free }\n"))
-                .orElseThrow()
-                .graph();
+        CheckGraph plain = Procedure.compile(SourceText.of("plain", """
+                        procedure plain "Plain" revision 1
+                        observe free : yes/no ask "Free?"
+                        check turns "It turns" { require free }
+                        """)).orElseThrow().graph();
         all.add(ExplanationJson.write(Explaining.of(plain, plain.checks().get(0))));
         for (String procedure : Bench.procedures()) {
             CheckGraph graph = Bench.procedure(procedure).graph();

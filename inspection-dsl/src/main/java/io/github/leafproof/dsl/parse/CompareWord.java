@@ -4,40 +4,37 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Words that compare in everyday speech, and what the language says for them. */
 enum CompareWord {
     MORE(
             "at least",
             ">",
-            List.of(
-                    "above", "atleast", "bigger", "exceeds", "greater", "higher", "larger", "longer", "minimum", "more",
-                    "over")),
+            "above|atleast|bigger|exceeds|greater|higher|larger|longer|minimum|more|over"),
     LESS(
             "at most",
             "<",
-            List.of("atmost", "below", "fewer", "less", "lower", "maximum", "shorter", "smaller", "under", "upto")),
-    SAME("is", "=", List.of("equal", "equals", "same"));
+            "atmost|below|fewer|less|lower|maximum|shorter|smaller|under|upto"),
+    SAME("is", "=", "equal|equals|same");
 
     /** What such a word may go on with: {@code greater than or equal to}. */
     private static final List<String> ON = List.of("than", "or", "equal", "to", "as");
 
     private final String written;
     private final String sign;
-    /** As {@code List.of} made them. */
-    @SuppressWarnings("ImmutableEnumChecker")
-    private final List<String> words;
+    private final Pattern words;
 
-    CompareWord(String written, String sign, List<String> words) {
+    CompareWord(String written, String sign, String words) {
         this.written = written;
         this.sign = sign;
-        this.words = words;
+        this.words = Pattern.compile(words);
     }
 
     static Optional<CompareWord> of(String word) {
         String lower = word.toLowerCase(Locale.ROOT);
         return Arrays.stream(values())
-                .filter(each -> each.words.contains(lower))
+                .filter(each -> each.words.matcher(lower).matches())
                 .findFirst();
     }
 
