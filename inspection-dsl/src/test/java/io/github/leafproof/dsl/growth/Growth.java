@@ -1,6 +1,9 @@
 package io.github.leafproof.dsl.growth;
 
 import io.github.leafproof.dsl.Procedure;
+import io.github.leafproof.dsl.draw.Picture;
+import io.github.leafproof.dsl.draw.SvgDrawing;
+import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judge;
 import io.github.leafproof.dsl.graph.Judgement;
@@ -53,11 +56,25 @@ final class Growth {
     static Map<String, Cost> of(int checks) throws Exception {
         Growth growth = new Growth();
         LongProcedure procedure = new LongProcedure(checks);
-        growth.run(procedure.source(), procedure.sheet());
+        growth.run(procedure);
+        growth.chain(LongProcedure.chain(checks));
         return growth.costs;
     }
 
-    private void run(SourceText source, byte[] sheetBytes) throws Exception {
+    /** Observations that hang on each other, written from the end: the last decides whether any is asked for. */
+    private void chain(SourceText source) throws Exception {
+        CheckGraph graph = step(
+                "compile a chain",
+                () -> Procedure.compile(source).orElseThrow().graph());
+        Evidence evidence = Evidence.of(
+                        graph, LongProcedure.card(), LongProcedure.tray(), LongProcedure.sheetRead("{ \"observe\": \"last\", \"value\": false }"))
+                .orElseThrow();
+        step("judge a chain", () -> Judge.judge(evidence, UnitSystem.METRIC));
+    }
+
+    private void run(LongProcedure written) throws Exception {
+        SourceText source = written.source();
+        byte[] sheetBytes = LongProcedure.sheet("long", written.entries());
         Document<EngineCard> card = LongProcedure.card();
         Document<GaugeTray> tray = LongProcedure.tray();
         step("parse", () -> ProcedureParser.parse(source));
@@ -71,11 +88,24 @@ final class Growth {
                 "hold it against the graph",
                 () -> Evidence.of(procedure.graph(), card, tray, sheet).orElseThrow());
         Judgement judgement = step("judge", () -> Judge.judge(evidence, UnitSystem.METRIC));
+        Judgement before = Judge.judge(
+                Evidence.of(procedure.graph(), card, tray, written.sheetButForOneEntry())
+                        .orElseThrow(),
+                UnitSystem.METRIC);
+        step("judge one entry more", () -> before.continuedWith(sheet).orElseThrow());
+        step("order of steps", () -> procedure.graph().stepOrder());
+        Picture picture = step("picture", () -> Picture.of(judgement));
+        step("picture as SVG", () -> SvgDrawing.of(picture));
         Report report = step("report", () -> Reporting.of(judgement));
         step("report as text", () -> TextReport.of(report, false));
         String json = step("report as JSON", () -> ReportFile.toJson(report));
         byte[] bytes = json.getBytes(StandardCharsets.UTF_8);
-        step("read the report", () -> ReportFile.parse("report.json", bytes));
+        boolean read = step("read the report", () -> ReportFile.parse("report.json", bytes)
+                .value()
+                .isPresent());
+        if (!read) {
+            System.out.printf(Locale.ROOT, "  the report, %d MiB, is too large to be read%n", bytes.length >> 20);
+        }
     }
 
     private <T> T step(String name, Callable<T> work) throws Exception {

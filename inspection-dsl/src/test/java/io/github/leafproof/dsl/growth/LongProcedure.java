@@ -32,6 +32,11 @@ record LongProcedure(int checks) {
             }
             """;
 
+    private static final String REHEARSED = """
+              enter d# 1.10 mm, l# passes "0.05"
+              expect s# passes, v# open
+            """;
+
     private static final String ENTRIES = """
             { "observe": "d#", "value": "1.10 mm" },
             { "observe": "l#", "trials": [ { "leaf": "0.05 mm", "result": "passes" } ] }""";
@@ -41,6 +46,11 @@ record LongProcedure(int checks) {
         for (int pair = 0; pair < checks / 2; pair++) {
             text.append(PAIR.replace("#", String.valueOf(pair)));
         }
+        text.append("rehearse \"All\" {\n  engine \"card.json\"\n  gauges \"tray.json\"\n");
+        for (int pair = 0; pair < checks / 2; pair++) {
+            text.append(REHEARSED.replace("#", String.valueOf(pair)));
+        }
+        text.append("}\n");
         return text.toString();
     }
 
@@ -48,18 +58,43 @@ record LongProcedure(int checks) {
         return SourceText.of("long.inspection", text());
     }
 
-    byte[] sheet() {
-        StringBuilder text = new StringBuilder(
-                "{ \"sheet\": \"1\", \"procedure\": \"long\", \"revision\": 1, \"engine\": { \"serial\": \"Q\" },"
-                        + " \"date\": \"2026-03-04\", \"entries\": [\n");
+    /** The entries of the whole sheet. */
+    String entries() {
+        StringBuilder text = new StringBuilder();
         for (int pair = 0; pair < checks / 2; pair++) {
             text.append(pair == 0 ? "" : ",\n").append(ENTRIES.replace("#", String.valueOf(pair)));
         }
-        return text.append("\n] }").toString().getBytes(UTF_8);
+        return text.toString();
+    }
+
+    static byte[] sheet(String procedure, String entries) {
+        String text = "{ \"sheet\": \"1\", \"procedure\": \"" + procedure + "\", \"revision\": 1, \"engine\": { \"serial\": \"Q\" },"
+                + " \"date\": \"2026-03-04\", \"entries\": [\n" + entries + "\n] }";
+        return text.getBytes(UTF_8);
+    }
+
+    static Document<JobSheet> sheetRead(String entries) {
+        return SheetFile.parse("sheet.json", sheet("long", entries)).orElseThrow();
     }
 
     Document<JobSheet> sheetRead() {
-        return SheetFile.parse("sheet.json", sheet()).orElseThrow();
+        return sheetRead(entries());
+    }
+
+    /** As it was before the last gap was felt. */
+    Document<JobSheet> sheetButForOneEntry() {
+        String entries = entries();
+        return sheetRead(entries.substring(0, entries.lastIndexOf(",\n")));
+    }
+
+    /** So many observations, each asked for where the next one says yes, and what the first one says. */
+    static SourceText chain(int observations) {
+        StringBuilder text = new StringBuilder("procedure long \"Long\" revision 1\n");
+        for (int i = 0; i < observations; i++) {
+            String next = i == observations - 1 ? "last" : "o" + (i + 1);
+            text.append("observe o" + i + " : yes/no when " + next + "\n");
+        }
+        return SourceText.of("chain.inspection", text + "observe last : yes/no\ncheck c \"C\" { require o0 }\n");
     }
 
     static Document<EngineCard> card() {
