@@ -19,7 +19,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The 75 checks of the trade (common practice) on their page, held against the procedures that make them. */
 class ChecksOfTheTradeTest {
-    private static final Pattern ROW = Pattern.compile("^\\| (\\d+) \\| (.+) \\| `(\\w+)` \\| (.+) \\|$", Pattern.MULTILINE);
+    private static final Pattern ROW =
+            Pattern.compile("^\\| (\\d+) \\| (.+) \\| `(\\w+)` \\| (.+) \\|$", Pattern.MULTILINE);
 
     private static final Pattern NAME = Pattern.compile("`([^`]+)`");
 

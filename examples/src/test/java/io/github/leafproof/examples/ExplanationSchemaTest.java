@@ -25,15 +25,16 @@ import tools.jackson.databind.json.JsonMapper;
 /** The published schema of explanations, and all that the bench's procedures and sheets have to explain. */
 class ExplanationSchemaTest {
 
-    private static final JsonNode SCHEMA = JsonMapper.shared()
-            .readTree(Project.text(Project.ROOT.resolve("docs/schemas/explanation.schema.json")));
+    private static final JsonNode SCHEMA =
+            JsonMapper.shared().readTree(Project.text(Project.ROOT.resolve("docs/schemas/explanation.schema.json")));
 
     private static final List<String> EXPLANATIONS = explanations();
 
     /** Every check of every procedure, without an engine and by every sheet; and one that belongs to no stage. */
     private static List<String> explanations() {
         List<String> all = new ArrayList<>();
-        CheckGraph plain = Procedure.compile(SourceText.of("plain", """
+        CheckGraph plain =
+                Procedure.compile(SourceText.of("plain", """
                         procedure plain "Plain" revision 1
                         observe free : yes/no ask "Free?"
                         check turns "It turns" { require free }

@@ -189,7 +189,9 @@ final class PictureMaking {
             for (Node node : formula == null ? List.<Node>of() : graph.readBy(formula)) {
                 if (node instanceof Node.Fact fact) {
                     facts.add(fact.name()
-                            + (judgement == null ? "" : " " + said(judgement.frame().slot(fact.slot()))));
+                            + (judgement == null
+                                    ? ""
+                                    : " " + said(judgement.frame().slot(fact.slot()))));
                 }
             }
         }

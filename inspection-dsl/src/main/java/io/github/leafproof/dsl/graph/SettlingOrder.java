@@ -46,8 +46,9 @@ final class SettlingOrder {
                 }
             });
         }
-        List<Node> order = new ArrayList<>(
-                all.stream().filter(node -> unsettled.getOrDefault(slot(node), 0) == 0).toList());
+        List<Node> order = new ArrayList<>(all.stream()
+                .filter(node -> unsettled.getOrDefault(slot(node), 0) == 0)
+                .toList());
         for (int next = 0; next < order.size(); next++) {
             for (Node reader : readers.getOrDefault(slot(order.get(next)), List.of())) {
                 if (unsettled.merge(slot(reader), -1, Integer::sum) == 0) {

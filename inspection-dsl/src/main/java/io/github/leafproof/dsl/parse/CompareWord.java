@@ -8,14 +8,8 @@ import java.util.regex.Pattern;
 
 /** Words that compare in everyday speech, and what the language says for them. */
 enum CompareWord {
-    MORE(
-            "at least",
-            ">",
-            "above|atleast|bigger|exceeds|greater|higher|larger|longer|minimum|more|over"),
-    LESS(
-            "at most",
-            "<",
-            "atmost|below|fewer|less|lower|maximum|shorter|smaller|under|upto"),
+    MORE("at least", ">", "above|atleast|bigger|exceeds|greater|higher|larger|longer|minimum|more|over"),
+    LESS("at most", "<", "atmost|below|fewer|less|lower|maximum|shorter|smaller|under|upto"),
     SAME("is", "=", "equal|equals|same");
 
     /** What such a word may go on with: {@code greater than or equal to}. */

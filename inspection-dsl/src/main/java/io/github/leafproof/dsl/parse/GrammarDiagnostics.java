@@ -74,7 +74,8 @@ final class GrammarDiagnostics {
     }
 
     private static boolean isNear(String found, String kind) {
-        return Spelling.nearest(found, List.of(kind.substring(0, (kind + " ").indexOf(' ')), kind)).isPresent();
+        return Spelling.nearest(found, List.of(kind.substring(0, (kind + " ").indexOf(' ')), kind))
+                .isPresent();
     }
 
     static Diagnostic otherwiseCompared(Span words, CompareWord meant) {

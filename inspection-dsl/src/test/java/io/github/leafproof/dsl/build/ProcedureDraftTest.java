@@ -393,7 +393,8 @@ class ProcedureDraftTest {
 
         assertThat(drafted.diagnostics()).isEmpty();
         // A source of uncertainty is known by where its number stands, and the two texts have other lines.
-        assertThat(places(GraphWords.of(drafted.orElseThrow().graph()))).isEqualTo(places(GraphWords.of(written.graph())));
+        assertThat(places(GraphWords.of(drafted.orElseThrow().graph())))
+                .isEqualTo(places(GraphWords.of(written.graph())));
         assertThat(drafted.orElseThrow().graph().identity().parts())
                 .isEqualTo(written.graph().identity().parts());
         assertThat(GraphWords.of(drafted.orElseThrow().rehearsals())).isEqualTo(GraphWords.of(written.rehearsals()));

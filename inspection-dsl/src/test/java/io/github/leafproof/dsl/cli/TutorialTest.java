@@ -72,7 +72,8 @@ class TutorialTest {
     void what_a_beginner_sees_is_tidy() throws IOException {
         FENCE.matcher(Files.readString(PAGE))
                 .results()
-                .filter(fence -> Set.of("inspection", "inspection-used", "inspection-part").contains(fence.group(1)))
+                .filter(fence -> Set.of("inspection", "inspection-used", "inspection-part")
+                        .contains(fence.group(1)))
                 .forEach(fence ->
                         assertThat(fence.group(3)).isEqualTo(Layout.of(SourceText.of(fence.group(2), fence.group(3)))));
     }

@@ -125,7 +125,9 @@ class PictureTest {
                         }
                         """).compiled().graph());
 
-        assertThat(picture.lanes().get(0).boxes()).extracting(Picture.Box::title).containsExactly("first", "one");
+        assertThat(picture.lanes().get(0).boxes())
+                .extracting(Picture.Box::title)
+                .containsExactly("first", "one");
         assertThat(picture.lanes().get(1).boxes())
                 .extracting(Picture.Box::title)
                 .containsExactly("second", "both", "more", "Small");

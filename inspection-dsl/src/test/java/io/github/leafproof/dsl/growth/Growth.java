@@ -64,10 +64,12 @@ final class Growth {
     /** Observations that hang on each other, written from the end: the last decides whether any is asked for. */
     private void chain(SourceText source) throws Exception {
         CheckGraph graph = step(
-                "compile a chain",
-                () -> Procedure.compile(source).orElseThrow().graph());
+                "compile a chain", () -> Procedure.compile(source).orElseThrow().graph());
         Evidence evidence = Evidence.of(
-                        graph, LongProcedure.card(), LongProcedure.tray(), LongProcedure.sheetRead("{ \"observe\": \"last\", \"value\": false }"))
+                        graph,
+                        LongProcedure.card(),
+                        LongProcedure.tray(),
+                        LongProcedure.sheetRead("{ \"observe\": \"last\", \"value\": false }"))
                 .orElseThrow();
         step("judge a chain", () -> Judge.judge(evidence, UnitSystem.METRIC));
     }
@@ -100,9 +102,9 @@ final class Growth {
         step("report as text", () -> TextReport.of(report, false));
         String json = step("report as JSON", () -> ReportFile.toJson(report));
         byte[] bytes = json.getBytes(StandardCharsets.UTF_8);
-        boolean read = step("read the report", () -> ReportFile.parse("report.json", bytes)
-                .value()
-                .isPresent());
+        boolean read = step(
+                "read the report",
+                () -> ReportFile.parse("report.json", bytes).value().isPresent());
         if (!read) {
             System.out.printf(Locale.ROOT, "  the report, %d MiB, is too large to be read%n", bytes.length >> 20);
         }

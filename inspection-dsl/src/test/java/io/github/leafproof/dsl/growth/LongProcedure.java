@@ -65,7 +65,8 @@ record LongProcedure(int checks) {
     }
 
     static byte[] sheet(String procedure, String entries) {
-        String text = "{ \"sheet\": \"1\", \"procedure\": \"" + procedure + "\", \"revision\": 1, \"engine\": { \"serial\": \"Q\" },"
+        String text = "{ \"sheet\": \"1\", \"procedure\": \"" + procedure
+                + "\", \"revision\": 1, \"engine\": { \"serial\": \"Q\" },"
                 + " \"date\": \"2026-03-04\", \"entries\": [\n" + entries + "\n] }";
         return text.getBytes(UTF_8);
     }

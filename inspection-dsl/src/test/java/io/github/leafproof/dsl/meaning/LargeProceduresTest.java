@@ -106,8 +106,10 @@ class LargeProceduresTest {
 
     @Test
     void a_check_may_wait_for_ten_thousand_gates() {
-        IntFunction<String> waiting = gates -> chain(gates, i -> "observe o" + i + " : length\ncheck g" + i + " \"G\" gate { require o" + i
-                        + " at most 1 mm }\n")
+        IntFunction<String> waiting = gates -> chain(
+                        gates,
+                        i -> "observe o" + i + " : length\ncheck g" + i + " \"G\" gate { require o" + i
+                                + " at most 1 mm }\n")
                 + "check last \"Last\" { after " + chain(gates - 1, i -> "g" + i + ", ") + "g" + (gates - 1)
                 + " require x at most 1 mm }";
 
