@@ -1,5 +1,6 @@
 package io.github.leafproof.inspection.record;
 
+import io.github.leafproof.inspection.quantity.Letters;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -27,7 +28,7 @@ final class BrokenJson {
             case '\n', '\r' -> "the end of the line";
             case '\t' -> "a tab";
             case ' ' -> "a blank";
-            default -> Shown.isUnshowable(c) ? "an invisible character" : "the character " + Character.toString(c);
+            default -> Letters.isShowable(c) ? "the character " + Character.toString(c) : "an invisible character";
         };
     }
 

@@ -1,5 +1,6 @@
 package io.github.leafproof.inspection.record;
 
+import io.github.leafproof.inspection.quantity.Letters;
 import io.github.leafproof.inspection.quantity.Spelling;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
@@ -143,7 +144,7 @@ final class Spot {
     }
 
     private Optional<String> showable(String text) {
-        boolean unshowable = text.codePoints().anyMatch(c -> c != '\n' && c != '\t' && Shown.isUnshowable(c));
+        boolean unshowable = text.codePoints().anyMatch(c -> c != '\n' && c != '\t' && !Letters.isShowable(c));
         return unshowable
                 ? no(
                         FileMistake.LP616,

@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl.draw;
 
+import io.github.leafproof.inspection.quantity.Letters;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -100,9 +101,8 @@ final class Lettering {
         return clean.toString();
     }
 
+    /** XML has no place for the last two characters of a plane (XML 1.0, 2.2, from memory). */
     private static boolean isShown(int letter) {
-        boolean half = letter >= 0xD800 && letter <= 0xDFFF;
-        boolean turns = (letter >= 0x202A && letter <= 0x202E) || (letter >= 0x2066 && letter <= 0x2069);
-        return !Character.isISOControl(letter) && !half && !turns && (letter & 0xFFFE) != 0xFFFE;
+        return Letters.isShowable(letter) && (letter & 0xFFFE) != 0xFFFE;
     }
 }

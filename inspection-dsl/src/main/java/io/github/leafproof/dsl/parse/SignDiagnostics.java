@@ -23,11 +23,19 @@ final class SignDiagnostics {
                     Character.PARAGRAPH_SEPARATOR -> false;
             default -> true;
         };
-        String shown = visible
-                ? "`" + Character.toString(character) + "`"
-                : String.format(Locale.ROOT, "the invisible character U+%04X", character);
+        String shown = visible ? "`" + Character.toString(character) + "`" : invisible(character);
         return Diagnostic.error(Code.LP106, sign, shown + " means nothing here")
                 .help("take it out, or put it in quotes if it belongs to a text");
+    }
+
+    static Diagnostic inText(Span sign) {
+        int character = sign.source().text().codePointAt(sign.start());
+        return Diagnostic.error(Code.LP106, sign, invisible(character) + " means nothing in a text")
+                .help("take it out: it cannot be shown, and could make a screen show something else than is written");
+    }
+
+    private static String invisible(int character) {
+        return String.format(Locale.ROOT, "the invisible character U+%04X", character);
     }
 
     // toAState: whether it stands before a state of the bench, and its text

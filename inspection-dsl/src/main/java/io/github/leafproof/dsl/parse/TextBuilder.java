@@ -3,6 +3,7 @@ package io.github.leafproof.dsl.parse;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Text;
+import io.github.leafproof.inspection.quantity.Letters;
 import java.util.ArrayList;
 import java.util.List;
 import org.antlr.v4.runtime.Token;
@@ -52,8 +53,18 @@ final class TextBuilder {
         } else if (here == '}') {
             problems.add(TextDiagnostics.braceInText(source().span(at, at + 1)));
         }
-        letters.append(here);
-        return at + 1;
+        return letter(at, letters);
+    }
+
+    private int letter(int at, StringBuilder letters) {
+        int letter = source().text().codePointAt(at);
+        int next = at + Character.charCount(letter);
+        boolean first = source().text().codePointBefore(at) != letter;
+        if (letter != '\t' && !Letters.isShowable(letter) && first) {
+            problems.add(SignDiagnostics.inText(source().span(at, next)));
+        }
+        letters.appendCodePoint(letter);
+        return next;
     }
 
     private int escape(int at, int end, StringBuilder letters) {
