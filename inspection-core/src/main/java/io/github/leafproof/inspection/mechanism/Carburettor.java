@@ -159,10 +159,14 @@ public final class Carburettor {
     public static final Mechanism NEEDLE_DISAGREEMENT = Mechanism.called(
                     "needle_disagreement",
                     "how far the depth of a needle and its turns contradict each other; near zero when the face and the pitch are the right ones")
-            .takes(DEPTH, TURNS, PITCH)
+            .takes(
+                    DEPTH.called("depth_seated", "how deep it stands, from the same face, when gently screwed to its seat"),
+                    DEPTH,
+                    TURNS,
+                    PITCH)
             .source(SCREW)
-            .example("1.5 mm", "2.5 turns", "0.5 mm per turn")
-            .gives("mm", "depth − needle·pitch", x -> x[0] - x[1] * x[2]);
+            .example("1.5 mm", "0.25 mm", "2 turns", "0.5 mm per turn")
+            .gives("mm", "depth_seated − depth − needle·pitch", x -> x[0] - x[1] - x[2] * x[3]);
 
     private static final Input SEAT =
             Input.of("seat", "the diameter of the jet that the needle closes", "0.1 mm", "10 mm", ENGINE);
