@@ -13,6 +13,7 @@ public enum UnitSystem {
     private static final double TEN_MINUTES = 600;
     private static final double TEN_HOURS = 36_000;
     private static final double TWO_DAYS = 172_800;
+    private static final double WEARING = 1e-6;
 
     private record Pair(String metric, String inch) {}
 
@@ -50,8 +51,8 @@ public enum UnitSystem {
      * The unit to show amounts of a dimension in.
      *
      * <p>Short lengths read best in thou, an angle of a turn or more in turns, a time of ten minutes or more in minutes,
-     * of ten hours or more in hours and of two days or more in days. A
-     * dimension without a usual unit is shown in the base units of the SI.
+     * of ten hours or more in hours and of two days or more in days. What moves by less than a micrometre in a second wears,
+     * and is shown for each hour. A dimension without a usual unit is shown in the base units of the SI.
      *
      * @param typicalBaseValue the size of what is to be shown, in coherent SI units
      */
@@ -65,6 +66,9 @@ public enum UnitSystem {
         }
         if (dimension.equals(Dimension.TIME) && size >= TEN_MINUTES) {
             return Unit.parse(size < TEN_HOURS ? "min" : size < TWO_DAYS ? "h" : "d");
+        }
+        if (dimension.equals(Dimension.SPEED) && size > 0 && size < WEARING) {
+            return Unit.parse(this == METRIC ? "mm/h" : "thou/h");
         }
         Pair usual = USUAL.get(dimension);
         return usual == null ? Unit.coherent(dimension) : Unit.parse(this == METRIC ? usual.metric() : usual.inch());
