@@ -35,8 +35,8 @@ public final class TextReport {
         decision();
         checks();
         steps();
-        list("Cautions for the whole work", report.cautions());
-        list("Notes", report.notes());
+        text.list(paint.strong("Cautions for the whole work"), report.cautions());
+        text.list(paint.strong("Notes"), report.notes());
         files();
         return text.toString();
     }
@@ -54,13 +54,11 @@ public final class TextReport {
     static String engine(Report.Engine engine) {
         String serial = engine.serial() == null ? null : "serial " + engine.serial();
         String variant = engine.variant() == null ? null : "variant " + engine.variant();
-        return joined(", ", model(engine), serial, variant, engine.condition());
+        return joined(", ", model(engine.maker(), engine.model()), serial, variant, engine.condition());
     }
 
     /** Maker and model, once: many a model's name begins with its maker's. */
-    private static String model(Report.Engine engine) {
-        String maker = engine.maker();
-        String model = engine.model();
+    static String model(@Nullable String maker, @Nullable String model) {
         return maker != null && model != null && model.startsWith(maker) ? model : joined(" ", maker, model);
     }
 
@@ -106,6 +104,7 @@ public final class TextReport {
         } else if (check.value() != null) {
             text.field("found", check.value());
         }
+        advice(check);
         if (quiet && check.asFound() != null) {
             // Whoever reads that it was wrong wants to see what was done about it.
             check.evidence().forEach(evidence -> text.field("evidence", evidence));
@@ -136,6 +135,9 @@ public final class TextReport {
         check.evidence().stream()
                 .filter(evidence -> check.missing().stream().noneMatch(evidence::startsWith))
                 .forEach(evidence -> text.field("evidence", evidence));
+    }
+
+    private void advice(Report.Check check) {
         // Before the advice, never after it; without advice there is no step to be careful with.
         if (!check.advice().isEmpty()) {
             check.cautions().forEach(caution -> text.field("caution", caution));
@@ -159,14 +161,6 @@ public final class TextReport {
             text.block(lead, step.step());
         }
         text.line("");
-    }
-
-    private void list(String title, List<String> entries) {
-        if (!entries.isEmpty()) {
-            text.line(paint.strong(title));
-            entries.forEach(entry -> text.block("  - ", entry));
-            text.line("");
-        }
     }
 
     private void files() {
