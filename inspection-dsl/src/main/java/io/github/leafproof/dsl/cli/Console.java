@@ -3,9 +3,12 @@ package io.github.leafproof.dsl.cli;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.diagnostic.DiagnosticPrinter;
 import io.github.leafproof.inspection.record.Problem;
+import io.github.leafproof.inspection.record.TextFile;
 import java.io.PrintStream;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -31,6 +34,13 @@ record Console(PrintStream out, PrintStream err, boolean colour, Set<String> tol
 
     void complainOfFiles(List<Problem> problems) {
         problems.forEach(problem -> once(problem + "\n"));
+    }
+
+    /** Whether a file could be written; says why where it could not. */
+    boolean wrote(Path file, String text) {
+        Optional<Problem> failed = TextFile.write(file, text);
+        failed.ifPresent(problem -> complainOfFiles(List.of(problem)));
+        return failed.isEmpty();
     }
 
     /** Tells something that is wrong, unless it has been told: several sheets may name the same card. */

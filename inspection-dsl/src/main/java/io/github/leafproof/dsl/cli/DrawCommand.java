@@ -8,11 +8,8 @@ import io.github.leafproof.dsl.draw.Picture;
 import io.github.leafproof.dsl.draw.SvgDrawing;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judgement;
-import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
-import io.github.leafproof.inspection.record.TextFile;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -114,9 +111,10 @@ final class DrawCommand implements Callable<Integer> {
             console.print(text);
             return Exit.GOOD;
         }
-        Optional<Problem> failed = TextFile.write(output, text);
-        failed.ifPresentOrElse(
-                problem -> console.complainOfFiles(List.of(problem)), () -> console.print(output + ": drawn\n"));
-        return failed.isPresent() ? Exit.BAD_INPUT : Exit.GOOD;
+        if (!console.wrote(output, text)) {
+            return Exit.BAD_INPUT;
+        }
+        console.print(output + ": drawn\n");
+        return Exit.GOOD;
     }
 }

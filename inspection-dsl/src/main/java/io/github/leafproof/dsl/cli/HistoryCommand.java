@@ -8,9 +8,7 @@ import io.github.leafproof.dsl.history.OneEngine;
 import io.github.leafproof.dsl.history.Recounting;
 import io.github.leafproof.dsl.report.HistoryJson;
 import io.github.leafproof.dsl.report.HistoryText;
-import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
-import io.github.leafproof.inspection.record.TextFile;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -101,12 +99,8 @@ final class HistoryCommand implements Callable<Integer> {
 
     private Exit hand(History history) {
         console.print(HistoryText.of(history, console.colour()));
-        if (json != null) {
-            Optional<Problem> failed = TextFile.write(json, HistoryJson.write(history));
-            if (failed.isPresent()) {
-                console.complainOfFiles(List.of(failed.get()));
-                return Exit.BAD_INPUT;
-            }
+        if (json != null && !console.wrote(json, HistoryJson.write(history))) {
+            return Exit.BAD_INPUT;
         }
         return switch (history.state()) {
             case CLOSED -> Exit.GOOD;

@@ -3,12 +3,10 @@ package io.github.leafproof.dsl.cli;
 import io.github.leafproof.dsl.Compiled;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.report.TextReport;
-import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.record.ReportFile;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -81,12 +79,8 @@ final class InspectCommand implements Callable<Integer> {
 
     private Exit hand(Report report) {
         console.print(TextReport.of(report, console.colour()));
-        if (json != null) {
-            Optional<Problem> failed = ReportFile.write(json, report);
-            if (failed.isPresent()) {
-                console.complainOfFiles(List.of(failed.get()));
-                return Exit.BAD_INPUT;
-            }
+        if (json != null && !console.wrote(json, ReportFile.toJson(report))) {
+            return Exit.BAD_INPUT;
         }
         return switch (report.release()) {
             case READY -> Exit.GOOD;

@@ -1,11 +1,8 @@
 package io.github.leafproof.dsl.cli;
 
 import io.github.leafproof.dsl.Tidied;
-import io.github.leafproof.inspection.record.Problem;
-import io.github.leafproof.inspection.record.TextFile;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -67,9 +64,10 @@ final class TidyCommand implements Callable<Integer> {
             console.print(file + ": not tidy\n");
             return Exit.NOT_GOOD;
         }
-        Optional<Problem> failed = TextFile.write(file, tidied.text().get());
-        failed.ifPresentOrElse(
-                problem -> console.complainOfFiles(List.of(problem)), () -> console.print(file + ": tidied\n"));
-        return failed.isPresent() ? Exit.BAD_INPUT : Exit.GOOD;
+        if (!console.wrote(file, tidied.text().get())) {
+            return Exit.BAD_INPUT;
+        }
+        console.print(file + ": tidied\n");
+        return Exit.GOOD;
     }
 }

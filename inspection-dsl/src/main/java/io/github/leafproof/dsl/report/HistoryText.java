@@ -41,16 +41,14 @@ public final class HistoryText {
         looks();
         findings();
         values();
-        list("Before anything said here", List.of(Reporting.DEFERENCE));
-        list("Notes", history.notes());
+        text.list(paint.strong("Before anything said here"), List.of(Reporting.DEFERENCE));
+        text.list(paint.strong("Notes"), history.notes());
         files();
         return text.toString();
     }
 
     private String engine() {
-        String model = history.model();
-        return (model.startsWith(history.maker()) ? "" : history.maker() + " ") + model + ", serial "
-                + history.serial();
+        return TextReport.model(history.maker(), history.model()) + ", serial " + history.serial();
     }
 
     private void state() {
@@ -231,14 +229,6 @@ public final class HistoryText {
 
     private static String running(@Nullable Quantity time) {
         return time == null ? "" : ", after " + time;
-    }
-
-    private void list(String title, List<String> entries) {
-        if (!entries.isEmpty()) {
-            text.line(paint.strong(title));
-            entries.forEach(entry -> text.block("  - ", entry));
-            text.line("");
-        }
     }
 
     private void files() {

@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl.report;
 
+import java.util.List;
 import java.util.Locale;
 
 /** A text for a terminal, line by line, wrapped at a hundred letters; lines end in {@code \n}. */
@@ -33,6 +34,15 @@ final class Lines {
     /** Words behind the name of a field of a check. */
     void field(String name, String words) {
         block(String.format(Locale.ROOT, "      %-12s", name), words);
+    }
+
+    /** Points below a title, with a blank line behind them; nothing where there are none. */
+    void list(String title, List<String> points) {
+        if (!points.isEmpty()) {
+            line(title);
+            points.forEach(point -> block("  - ", point));
+            line("");
+        }
     }
 
     @Override
