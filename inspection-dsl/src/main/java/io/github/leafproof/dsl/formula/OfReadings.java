@@ -3,7 +3,6 @@ package io.github.leafproof.dsl.formula;
 import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Series;
 import java.util.List;
-import java.util.Optional;
 
 /** A statistic of repeated readings: {@code mean(rpm)}. Too few readings are a reason to take more. */
 public record OfReadings(Statistic statistic, Formula readings) implements Formula {
@@ -14,8 +13,8 @@ public record OfReadings(Statistic statistic, Formula readings) implements Formu
         if (!(value instanceof Value.Readings given)) {
             return value;
         }
-        Optional<Estimate> found = statistic.of(given.series());
-        return found.<Value>map(Value.Amount::of).orElseGet(() -> tooFew(given.series()));
+        Estimate found = given.statistics().get(statistic);
+        return found == null ? tooFew(given.series()) : Value.Amount.of(found);
     }
 
     private Value tooFew(Series series) {

@@ -4,8 +4,11 @@ import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Series;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** What can be computed of repeated readings. */
@@ -25,8 +28,16 @@ public enum Statistic {
         this.fewest = fewest;
     }
 
-    /** Its value, or empty where there are too few readings. */
-    Optional<Estimate> of(Series series) {
+    /** All that can be computed of so many readings. */
+    static Map<Statistic, Estimate> allOf(Series series) {
+        Map<Statistic, Estimate> found = new EnumMap<>(Statistic.class);
+        for (Statistic each : values()) {
+            each.of(series).ifPresent(estimate -> found.put(each, estimate));
+        }
+        return Collections.unmodifiableMap(found);
+    }
+
+    private Optional<Estimate> of(Series series) {
         return switch (this) {
             case MEAN -> series.mean();
             case SPREAD -> series.spread();

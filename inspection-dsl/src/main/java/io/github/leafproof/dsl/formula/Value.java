@@ -15,6 +15,7 @@ import io.github.leafproof.inspection.verdict.Side;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -84,8 +85,17 @@ public sealed interface Value {
     /** A day of the calendar. */
     record Day(LocalDate day) implements Value {}
 
-    /** Repeated readings. */
-    record Readings(Series series) implements Value {
+    /**
+     * Repeated readings.
+     *
+     * @param statistics what can be computed of so many; worked out once, as the middle of a gap is
+     */
+    record Readings(Series series, Map<Statistic, Estimate> statistics) implements Value {
+        /** Readings, and what can be computed of them. */
+        public Readings(Series series) {
+            this(series, Statistic.allOf(series));
+        }
+
         /** The readings of several entries as those of one, in their order; empty where no entry has any. */
         public static Optional<Value> together(List<Value> entries) {
             return Series.together(all(Readings.class, entries).stream()
