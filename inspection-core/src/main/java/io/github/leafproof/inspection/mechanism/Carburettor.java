@@ -160,7 +160,8 @@ public final class Carburettor {
                     "needle_disagreement",
                     "how far the depth of a needle and its turns contradict each other; near zero when the face and the pitch are the right ones")
             .takes(
-                    DEPTH.called("depth_seated", "how deep it stands, from the same face, when gently screwed to its seat"),
+                    DEPTH.called(
+                            "depth_seated", "how deep it stands, from the same face, when gently screwed to its seat"),
                     DEPTH,
                     TURNS,
                     PITCH)

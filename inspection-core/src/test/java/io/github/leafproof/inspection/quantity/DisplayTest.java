@@ -148,7 +148,9 @@ class DisplayTest {
         Estimate wear = Estimate.exact(0.02e-3 / 3600, Dimension.SPEED);
         assertThat(Display.of(wear, UnitSystem.METRIC)).isEqualTo("0.02 mm/h");
         assertThat(Display.of(wear, UnitSystem.INCH)).isEqualTo("0.7874015748 thou/h");
-        assertThat(Display.of(Estimate.exact(-0.5, Dimension.SPEED), UnitSystem.METRIC)).isEqualTo("-0.5 m/s");
-        assertThat(Display.of(Estimate.exact(0, Dimension.SPEED), UnitSystem.METRIC)).isEqualTo("0 m/s");
+        assertThat(Display.of(Estimate.exact(-0.5, Dimension.SPEED), UnitSystem.METRIC))
+                .isEqualTo("-0.5 m/s");
+        assertThat(Display.of(Estimate.exact(0, Dimension.SPEED), UnitSystem.METRIC))
+                .isEqualTo("0 m/s");
     }
 }

@@ -3,7 +3,6 @@ package io.github.leafproof.dsl.report;
 import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Release;
-import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
