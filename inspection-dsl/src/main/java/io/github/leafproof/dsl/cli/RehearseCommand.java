@@ -1,6 +1,8 @@
 package io.github.leafproof.dsl.cli;
 
 import io.github.leafproof.dsl.Compiled;
+import io.github.leafproof.dsl.rehearsal.CardsAndTrays;
+import io.github.leafproof.dsl.rehearsal.Played;
 import io.github.leafproof.dsl.rehearsal.Rehearsed;
 import io.github.leafproof.dsl.rehearsal.Rehearsing;
 import java.nio.file.Path;
@@ -32,6 +34,7 @@ final class RehearseCommand implements Callable<Integer> {
     private RootOption root = new RootOption();
 
     private final Console console;
+    private final CardsAndTrays files = new CardsAndTrays();
 
     RehearseCommand(Console console) {
         this.console = console;
@@ -54,7 +57,11 @@ final class RehearseCommand implements Callable<Integer> {
             return Exit.BAD_INPUT;
         }
         List<Rehearsed> rehearsed =
-                Rehearsing.run(compiled.procedure().get(), RootOption.folderOf(file), root.of(file));
+                Rehearsing.of(compiled.procedure().get(), RootOption.folderOf(file), root.of(file), files)
+                        .play()
+                        .stream()
+                        .map(Played::rehearsed)
+                        .toList();
         long good = rehearsed.stream().filter(Rehearsed::isAsExpected).count();
         rehearsed.forEach(this::print);
         console.print(file + ": " + VetCommand.counted(rehearsed.size(), "rehearsal") + ", " + good + " as expected\n");

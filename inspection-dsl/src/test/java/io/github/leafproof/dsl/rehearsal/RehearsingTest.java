@@ -5,9 +5,14 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.inspection.verdict.Release;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.ForkJoinPool;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** A procedure's own cases, on the bench of the examples. */
 class RehearsingTest {
@@ -120,5 +125,89 @@ class RehearsingTest {
                 .orElseThrow();
 
         assertThat(Rehearsing.run(procedure, BENCH)).allMatch(Rehearsed::isAsExpected);
+    }
+
+    /** What a run says is the same however many threads share the work: on one, on two, on sixteen. */
+    @Test
+    void the_order_of_the_cases_and_every_word_is_the_same_whatever_the_number_of_threads() throws Exception {
+        StringBuilder cases = new StringBuilder();
+        for (int each = 1; each <= 40; each++) {
+            cases.append("rehearse \"case " + each + "\" {\n  engine \"cards/quillan-15.json\" variant \"late cam\"\n"
+                    + "  gauges \"trays/bench-one.json\"\n  enter flips " + each
+                    + ", cold yes, feel \"soft\"\n  expect rest passes\n}\n");
+        }
+        Procedure procedure = Procedure.compile(SourceText.of("trial.inspection", PROCEDURE + cases))
+                .orElseThrow();
+
+        String alone = said(procedure, 1);
+
+        assertThat(alone.lines().filter(line -> line.contains("surprises=[]"))).hasSize(4);
+        assertThat(said(procedure, 2)).isEqualTo(alone);
+        assertThat(said(procedure, 16)).isEqualTo(alone);
+    }
+
+    private static String said(Procedure procedure, int threads) throws Exception {
+        ForkJoinPool pool = new ForkJoinPool(threads);
+        try {
+            return pool.submit(() -> Rehearsing.run(procedure, BENCH).stream()
+                            .map(Rehearsed::toString)
+                            .collect(Collectors.joining("\n")))
+                    .get();
+        } finally {
+            pool.shutdown();
+        }
+    }
+
+    @Test
+    void a_card_is_read_once_for_all_the_cases_that_name_it(@TempDir Path folder) throws Exception {
+        Files.createDirectories(folder.resolve("cards"));
+        Files.createDirectories(folder.resolve("trays"));
+        Path card = folder.resolve("cards/quillan-15.json");
+        Files.copy(BENCH.resolve("cards/quillan-15.json"), card);
+        Files.copy(BENCH.resolve("trays/bench-one.json"), folder.resolve("trays/bench-one.json"));
+        Procedure procedure = Procedure.compile(SourceText.of("trial.inspection", PROCEDURE + """
+                rehearse "a case" {
+                  engine "cards/quillan-15.json"
+                  gauges "trays/bench-one.json"
+                  enter cold no
+                  expect rest fails
+                }
+                """))
+                .orElseThrow();
+        Rehearsing rehearsing = Rehearsing.of(procedure, folder);
+        assertThat(rehearsing.play()).allMatch(Played::isAsExpected);
+
+        Files.delete(card);
+
+        assertThat(rehearsing.with(procedure).play()).allMatch(Played::isAsExpected);
+        assertThat(Rehearsing.of(procedure, folder).play())
+                .noneMatch(Played::isAsExpected)
+                .allMatch(played -> played.judgement().isEmpty());
+    }
+
+    @Test
+    void a_played_case_keeps_the_judgement_and_only_the_asked_ones_are_played() {
+        Procedure procedure = Procedure.compile(SourceText.of("trial.inspection", PROCEDURE + """
+                rehearse "first" {
+                  engine "cards/quillan-15.json"
+                  gauges "trays/bench-one.json"
+                  enter cold no
+                  expect rest fails
+                }
+                rehearse "second" {
+                  engine "cards/quillan-15.json"
+                  gauges "trays/bench-one.json"
+                  expect rest passes, release ready
+                }
+                """))
+                .orElseThrow();
+
+        List<Played> played = Rehearsing.of(procedure, BENCH)
+                .play(each -> each.title().plain().equals("second"));
+
+        assertThat(played).extracting(Played::title).containsExactly("second");
+        assertThat(played.get(0).place()).isEqualTo("trial.inspection:19:10");
+        assertThat(played.get(0).unexpected()).hasSize(2);
+        assertThat(played.get(0).judgement().orElseThrow().release().release()).isEqualTo(Release.UNFINISHED);
     }
 }
