@@ -23,6 +23,8 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule each_room_knows_only_the_rooms_below_it = layeredArchitecture()
             .consideringOnlyDependenciesInAnyPackage("io.github.leafproof.dsl..")
+            .layer("json")
+            .definedBy(HERE + "json")
             .layer("source")
             .definedBy(HERE + "source")
             .layer("diagnostic")
@@ -57,10 +59,12 @@ class ArchitectureTest {
             .definedBy(HERE + "build")
             .layer("cli")
             .definedBy(HERE + "cli")
+            .whereLayer("json")
+            .mayNotAccessAnyLayer()
             .whereLayer("source")
             .mayNotAccessAnyLayer()
             .whereLayer("diagnostic")
-            .mayOnlyAccessLayers("source")
+            .mayOnlyAccessLayers("json", "source")
             .whereLayer("syntax")
             .mayOnlyAccessLayers("source")
             .whereLayer("parse")
@@ -80,7 +84,7 @@ class ArchitectureTest {
             .whereLayer("history")
             .mayOnlyAccessLayers("formula", "graph")
             .whereLayer("report")
-            .mayOnlyAccessLayers("formula", "graph", "history")
+            .mayOnlyAccessLayers("json", "formula", "graph", "history")
             .whereLayer("draw")
             .mayOnlyAccessLayers("formula", "graph")
             .whereLayer("front door")
@@ -110,6 +114,14 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("org.antlr..");
+
+    @ArchTest
+    static final ArchRule the_json_library_stays_in_its_room = noClasses()
+            .that()
+            .resideOutsideOfPackage(HERE + "json")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("tools.jackson..");
 
     @ArchTest
     static final ArchRule only_the_command_line_needs_picocli = noClasses()

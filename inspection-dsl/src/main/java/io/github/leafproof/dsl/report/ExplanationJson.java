@@ -1,6 +1,7 @@
 package io.github.leafproof.dsl.report;
 
 import io.github.leafproof.dsl.formula.Calculation;
+import io.github.leafproof.dsl.json.JsonPage;
 import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.verdict.Side;
 import java.util.Locale;
@@ -30,7 +31,7 @@ public final class ExplanationJson {
             json.text("title", procedure.title());
             json.number("revision", procedure.revision());
             json.text("sha256", procedure.sha256());
-            json.list("parts", procedure.parts(), json::file);
+            json.list("parts", procedure.parts(), part -> json.file(part.name(), part.sha256()));
         });
         json.text("check", explanation.name());
         json.text("title", explanation.title());
@@ -73,9 +74,9 @@ public final class ExplanationJson {
                 "as_found",
                 check.asFound() == null ? null : check.asFound().outcome().word());
         json.text("date", judged.date().toString());
-        json.object("sheet", () -> json.file(judged.sheet()));
-        json.object("card", () -> json.file(judged.card()));
-        json.object("tray", () -> json.file(judged.tray()));
+        json.object("sheet", () -> json.file(judged.sheet().name(), judged.sheet().sha256()));
+        json.object("card", () -> json.file(judged.card().name(), judged.card().sha256()));
+        json.object("tray", () -> json.file(judged.tray().name(), judged.tray().sha256()));
     }
 
     private void related(Explanation.Related other) {

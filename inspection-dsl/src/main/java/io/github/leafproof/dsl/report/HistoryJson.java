@@ -3,6 +3,7 @@ package io.github.leafproof.dsl.report;
 import io.github.leafproof.dsl.history.Finding;
 import io.github.leafproof.dsl.history.Followed;
 import io.github.leafproof.dsl.history.History;
+import io.github.leafproof.dsl.json.JsonPage;
 import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.Unit;
@@ -63,9 +64,9 @@ public final class HistoryJson {
             json.text("sha256", look.procedure().sha256());
         });
         json.text("release", look.release().word());
-        json.object("file", () -> json.file(look.file()));
-        json.object("card", () -> json.file(look.card()));
-        json.object("tray", () -> json.file(look.tray()));
+        json.object("file", () -> json.file(look.file().name(), look.file().sha256()));
+        json.object("card", () -> json.file(look.card().name(), look.card().sha256()));
+        json.object("tray", () -> json.file(look.tray().name(), look.tray().sha256()));
     }
 
     private void finding(Finding finding) {

@@ -1,8 +1,8 @@
-package io.github.leafproof.dsl.report;
+package io.github.leafproof.dsl.json;
 
-import io.github.leafproof.inspection.record.Report;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JsonGenerator;
@@ -13,7 +13,7 @@ import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 
 /** A text of JSON being written: the same things give the same text on every machine. Nothing to say is a null. */
-final class JsonPage {
+public final class JsonPage {
 
     private static final JsonFactory JSON = new JsonFactory();
 
@@ -24,37 +24,57 @@ final class JsonPage {
     }
 
     /** The text of one object, ending in a line end. */
-    static String write(Consumer<JsonPage> members) {
+    public static String write(Consumer<JsonPage> members) {
+        return written(page -> page.object(members));
+    }
+
+    /** The text of an array of objects, the members of each written in turn; it ends in a line end. */
+    public static <T> String writeList(List<T> things, BiConsumer<JsonPage, T> members) {
+        return written(page -> {
+            page.json.writeStartArray();
+            things.forEach(thing -> page.object(inside -> members.accept(inside, thing)));
+            page.json.writeEndArray();
+        });
+    }
+
+    private static String written(Consumer<JsonPage> contents) {
         StringWriter text = new StringWriter();
         try (JsonGenerator generator = JSON.createGenerator(new Layout(), text)) {
-            generator.writeStartObject();
-            members.accept(new JsonPage(generator));
-            generator.writeEndObject();
+            contents.accept(new JsonPage(generator));
         }
         return text.append('\n').toString();
     }
 
-    void number(String key, int number) {
+    private void object(Consumer<JsonPage> members) {
+        json.writeStartObject();
+        members.accept(this);
+        json.writeEndObject();
+    }
+
+    /** A whole number under a key. */
+    public void number(String key, int number) {
         json.writeNumberProperty(key, number);
     }
 
-    void number(String key, double number) {
+    /** A number under a key. */
+    public void number(String key, double number) {
         json.writeNumberProperty(key, number);
     }
 
-    void yesNo(String key, boolean yes) {
+    /** True or false under a key. */
+    public void yesNo(String key, boolean yes) {
         json.writeBooleanProperty(key, yes);
     }
 
     /** An object under a key. */
-    void object(String key, Runnable members) {
+    public void object(String key, Runnable members) {
         json.writeObjectPropertyStart(key);
         members.run();
         json.writeEndObject();
     }
 
     /** An object under a key, or null where there is nothing. */
-    <T> void object(String key, @Nullable T thing, Consumer<T> members) {
+    public <T> void object(String key, @Nullable T thing, Consumer<T> members) {
         if (thing == null) {
             json.writeNullProperty(key);
         } else {
@@ -62,13 +82,14 @@ final class JsonPage {
         }
     }
 
-    /** What names a file, for the object being written. */
-    void file(Report.Input input) {
-        text("name", input.name());
-        text("sha256", input.sha256());
+    /** Which file is meant, and by which bytes: for the object being written. */
+    public void file(String name, String sha256) {
+        text("name", name);
+        text("sha256", sha256);
     }
 
-    void text(String key, @Nullable String text) {
+    /** A text under a key, or null where there is none. */
+    public void text(String key, @Nullable String text) {
         if (text == null) {
             json.writeNullProperty(key);
         } else {
@@ -76,19 +97,17 @@ final class JsonPage {
         }
     }
 
-    void texts(String key, List<String> texts) {
+    /** An array of texts under a key. */
+    public void texts(String key, List<String> texts) {
         json.writeArrayPropertyStart(key);
         texts.forEach(json::writeString);
         json.writeEndArray();
     }
 
-    <T> void list(String key, List<T> things, Consumer<T> members) {
+    /** An array of objects under a key, the members of each written in turn. */
+    public <T> void list(String key, List<T> things, Consumer<T> members) {
         json.writeArrayPropertyStart(key);
-        for (T thing : things) {
-            json.writeStartObject();
-            members.accept(thing);
-            json.writeEndObject();
-        }
+        things.forEach(thing -> object(page -> members.accept(thing)));
         json.writeEndArray();
     }
 
