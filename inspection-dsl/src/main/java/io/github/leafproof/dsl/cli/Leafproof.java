@@ -148,8 +148,12 @@ final class Leafproof implements Runnable {
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
+            return new String[] {"leafproof " + number()};
+        }
+
+        static String number() {
             String version = Leafproof.class.getPackage().getImplementationVersion();
-            return new String[] {"leafproof " + (version == null ? "(not packaged)" : version)};
+            return version == null ? "(not packaged)" : version;
         }
     }
 }

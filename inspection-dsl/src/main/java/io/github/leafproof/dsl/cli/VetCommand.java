@@ -3,6 +3,8 @@ package io.github.leafproof.dsl.cli;
 import io.github.leafproof.dsl.Compiled;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.diagnostic.DiagnosticJson;
+import io.github.leafproof.dsl.diagnostic.DiagnosticLines;
+import io.github.leafproof.dsl.diagnostic.Sarif;
 import io.github.leafproof.dsl.graph.Cost;
 import io.github.leafproof.inspection.engine.EngineCard;
 import io.github.leafproof.inspection.gauge.GaugeTray;
@@ -17,6 +19,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -36,6 +39,7 @@ import picocli.CommandLine.Parameters;
             "Example:",
             "  leafproof vet first_look.inspection",
             "  leafproof vet first_look.inspection --card cards/quillan-15.json --tray trays/bench-one.json",
+            "  leafproof vet *.inspection --sarif > vet.sarif",
             "",
             "Exit codes: 0 sound (there may be warnings), 2 mistakes, 70 a bug of ours."
         })
@@ -46,8 +50,31 @@ final class VetCommand implements Callable<Integer> {
     @Parameters(arity = "1..*", paramLabel = "PROCEDURE", description = "The procedures' files.")
     private List<Path> procedures = List.of();
 
-    @Option(names = "--json", description = "List the mistakes on standard output as JSON, for other programs.")
-    private boolean json;
+    @ArgGroup
+    private @Nullable ForPrograms forPrograms;
+
+    /** How the mistakes are listed on standard output for other programs; a person reads them on standard error. */
+    private static final class ForPrograms {
+        @Option(names = "--json", description = "List the mistakes on standard output as JSON, for other programs.")
+        private boolean json;
+
+        @Option(
+                names = "--sarif",
+                description = "The same as SARIF 2.1.0, for code hosts that show them at their lines.")
+        private boolean sarif;
+
+        @Option(
+                names = "--lines",
+                description = "The same a line each, FILE:LINE:COLUMN: LEVEL: MESSAGE [CODE], for editors.")
+        private boolean lines;
+
+        String list(List<Diagnostic> all) {
+            if (sarif) {
+                return Sarif.write(all, Leafproof.Version.number());
+            }
+            return json ? DiagnosticJson.write(all) : DiagnosticLines.write(all);
+        }
+    }
 
     @Option(names = "--card", paramLabel = "F", description = "An engine card to vet them with; needs --tray.")
     private @Nullable Path card;
@@ -93,14 +120,13 @@ final class VetCommand implements Callable<Integer> {
                 });
             }
             all.addAll(found);
-            if (!json) {
+            if (forPrograms == null) {
                 report(file, compiled, found);
             }
         }
-        if (json) {
-            console.print(DiagnosticJson.write(all));
-        }
-        if (!json && !all.isEmpty()) {
+        if (forPrograms != null) {
+            console.print(forPrograms.list(all));
+        } else if (!all.isEmpty()) {
             console.err().print("   more of this: leafproof why " + codes(all) + "\n");
         }
         boolean sound = all.stream().noneMatch(Diagnostic::isError);

@@ -74,7 +74,8 @@ public final class ExplanationJson {
                 "as_found",
                 check.asFound() == null ? null : check.asFound().outcome().word());
         json.text("date", judged.date().toString());
-        json.object("sheet", () -> json.file(judged.sheet().name(), judged.sheet().sha256()));
+        json.object(
+                "sheet", () -> json.file(judged.sheet().name(), judged.sheet().sha256()));
         json.object("card", () -> json.file(judged.card().name(), judged.card().sha256()));
         json.object("tray", () -> json.file(judged.tray().name(), judged.tray().sha256()));
     }

@@ -213,6 +213,8 @@ class CommandLineTest {
 
         Golden.hold("cli/vet", Terminal.run("vet", one, two).whole(here));
         Golden.hold("cli/vet-json", Terminal.run("vet", "--json", one, two).whole(here));
+        Golden.hold("cli/vet-sarif", Terminal.run("vet", "--sarif", one, two).whole(here));
+        Golden.hold("cli/vet-lines", Terminal.run("vet", "--lines", one, two).whole(here));
     }
 
     @Test

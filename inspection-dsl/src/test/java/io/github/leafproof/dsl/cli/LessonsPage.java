@@ -47,8 +47,10 @@ final class LessonsPage {
             case SITUATION -> "For example: `" + lesson.example().strip() + "`\n\n";
         };
         String mended = lesson.mended().isEmpty() ? "" : fenced("diff", String.join("\n", lesson.mended()) + "\n");
-        return "\n## " + heading(lesson) + "\n\n" + lesson.cause() + "\n\n" + broken + fenced("text", said)
-                + lesson.remedy() + "\n\n" + mended;
+        // The heading's words may change; what code hosts link to does not.
+        String anchor = "<a id=\"" + lesson.code().toLowerCase(Locale.ROOT) + "\"></a>\n\n";
+        return "\n" + anchor + "## " + heading(lesson) + "\n\n" + lesson.cause() + "\n\n" + broken
+                + fenced("text", said) + lesson.remedy() + "\n\n" + mended;
     }
 
     private static String fenced(String kind, String text) {
