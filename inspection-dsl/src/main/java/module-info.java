@@ -16,6 +16,7 @@ module io.github.leafproof.dsl {
     exports io.github.leafproof.dsl.draw;
     exports io.github.leafproof.dsl.history;
     exports io.github.leafproof.dsl.build;
+    exports io.github.leafproof.dsl.coverage;
     exports io.github.leafproof.dsl.layout;
     exports io.github.leafproof.dsl.meaning;
     exports io.github.leafproof.dsl.parts;

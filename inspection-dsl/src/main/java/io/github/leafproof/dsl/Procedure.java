@@ -6,6 +6,7 @@ import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judge;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.layout.Layout;
+import io.github.leafproof.dsl.meaning.Sayings;
 import io.github.leafproof.dsl.meaning.Understanding;
 import io.github.leafproof.dsl.meaning.Understood;
 import io.github.leafproof.dsl.meaning.Vetting;
@@ -32,6 +33,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** A shop's procedure, compiled: it judges any number of engines, from any number of threads. */
@@ -41,12 +43,15 @@ public final class Procedure {
     private final CheckGraph graph;
     private final List<Declaration.Rehearse> rehearsals;
     private final Vetting vetting;
+    private final Supplier<Sayings> findingSayings;
+    private volatile @Nullable Sayings sayings;
 
-    private Procedure(ProcedureText text, CheckGraph graph, List<Declaration.Rehearse> rehearsals, Vetting vetting) {
+    private Procedure(ProcedureText text, Understood understood) {
         this.text = text;
-        this.graph = graph;
-        this.rehearsals = List.copyOf(rehearsals);
-        this.vetting = vetting;
+        this.graph = understood.graph().orElseThrow();
+        this.rehearsals = List.copyOf(understood.rehearsals());
+        this.vetting = understood.vetting().orElseThrow();
+        this.findingSayings = understood.sayings().orElseThrow();
     }
 
     /**
@@ -95,13 +100,7 @@ public final class Procedure {
         Gathered gathered = Gathering.gather(text, name, shelf);
         Understood understood = Understanding.of(gathered.text(), gathered.problems());
         return new Compiled(
-                understood
-                        .graph()
-                        .flatMap(graph -> understood
-                                .vetting()
-                                .map(vetting ->
-                                        new Procedure(gathered.text(), graph, understood.rehearsals(), vetting))),
-                understood.diagnostics());
+                understood.graph().map(graph -> new Procedure(gathered.text(), understood)), understood.diagnostics());
     }
 
     /** The text of its own file. */
@@ -143,6 +142,16 @@ public final class Procedure {
     /** The checks as data. */
     public CheckGraph graph() {
         return graph;
+    }
+
+    /** Everything that it can say, place by place as it is written. Worked out when it is first asked for. */
+    public Sayings sayings() {
+        Sayings known = sayings;
+        if (known == null) {
+            known = findingSayings.get();
+            sayings = known;
+        }
+        return known;
     }
 
     /** The procedure's own cases. */

@@ -22,8 +22,10 @@ import picocli.CommandLine.Parameters;
             "",
             "Example:",
             "  leafproof rehearse first_look.inspection",
+            "  leafproof rehearse --min 90 first_look.inspection",
             "",
-            "Exit codes: 0 all as expected, 1 a surprise, 2 bad input, 70 a bug of ours."
+            "Exit codes: 0 all as expected, 1 a surprise or less shown than --min asks for, 2 bad input,",
+            "70 a bug of ours."
         })
 final class RehearseCommand implements Callable<Integer> {
 
@@ -32,6 +34,9 @@ final class RehearseCommand implements Callable<Integer> {
 
     @Mixin
     private RootOption root = new RootOption();
+
+    @Mixin
+    private CoverageOptions coverage = new CoverageOptions();
 
     private final Console console;
     private final CardsAndTrays files = new CardsAndTrays();
@@ -56,16 +61,14 @@ final class RehearseCommand implements Callable<Integer> {
         if (compiled.procedure().isEmpty()) {
             return Exit.BAD_INPUT;
         }
-        List<Rehearsed> rehearsed =
-                Rehearsing.of(compiled.procedure().get(), RootOption.folderOf(file), root.of(file), files)
-                        .play()
-                        .stream()
-                        .map(Played::rehearsed)
-                        .toList();
+        List<Played> played = Rehearsing.of(compiled.procedure().get(), RootOption.folderOf(file), root.of(file), files)
+                .play();
+        List<Rehearsed> rehearsed = played.stream().map(Played::rehearsed).toList();
         long good = rehearsed.stream().filter(Rehearsed::isAsExpected).count();
         rehearsed.forEach(this::print);
         console.print(file + ": " + VetCommand.counted(rehearsed.size(), "rehearsal") + ", " + good + " as expected\n");
-        return good == rehearsed.size() ? Exit.GOOD : Exit.NOT_GOOD;
+        Exit enough = coverage.tell(compiled.procedure().get(), played, console);
+        return good == rehearsed.size() ? enough : Exit.NOT_GOOD;
     }
 
     private void print(Rehearsed rehearsed) {

@@ -21,7 +21,8 @@ public record Applied(String function, Formula body, List<Formula> arguments) im
         return new Applied(function, inside, arguments);
     }
 
-    Frame inside(Frame frame) {
+    /** The frame that the body is evaluated in. */
+    public Frame inside(Frame frame) {
         Value[] values = new Value[arguments.size()];
         for (int i = 0; i < values.length; i++) {
             values[i] = arguments.get(i).value(frame);

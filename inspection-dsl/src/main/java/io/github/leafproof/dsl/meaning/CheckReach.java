@@ -119,22 +119,29 @@ final class CheckReach {
         Possibilities so = from;
         for (int number : check.after()) {
             Node.Check gate = checks.get(number);
-            boolean tells = gate.when() == null && !from.ground().has(gate.requirement(), Ground.Trait.LEFT_OUT);
-            if (tells && so.canHold(gate.requirement())) {
-                Optional<Possibilities> next = so.where(gate.requirement());
-                if (next.isPresent()) {
-                    so = next.get();
-                    continue;
-                }
-            }
-            if (tells && from.canHold(gate.requirement())) {
+            Optional<Possibilities> next = behind(gate, so, from);
+            if (next.isEmpty()) {
                 Span span = written(check).target().span();
                 problems.add(ReachDiagnostics.gatesContradict(
                         span, check.name(), gate.name(), written(gate).target().span()));
-                return Optional.empty();
+                return next;
             }
+            so = next.get();
         }
         return Optional.of(so);
+    }
+
+    /**
+     * What is known once one gate more lets through; empty where it contradicts what is known.
+     *
+     * @param from what was known before any gate
+     */
+    static Optional<Possibilities> behind(Node.Check gate, Possibilities so, Possibilities from) {
+        boolean tells = gate.when() == null && !from.ground().has(gate.requirement(), Ground.Trait.LEFT_OUT);
+        if (!tells || !from.canHold(gate.requirement())) {
+            return Optional.of(so);
+        }
+        return so.where(gate.requirement());
     }
 
     private void when(Node.Check check, Formula when, Declaration.Check written, Optional<Possibilities> open) {

@@ -80,8 +80,11 @@ final class Choices {
             }
         }
         List<Integer> chosen = Arrays.stream(armOf).boxed().toList();
-        expressions.sites().choices.add(new Sites.Choice(choose, subject.formula(), chosen));
-        return new Typed(new Chosen(subject.formula(), arms), type.get());
+        Chosen formula = new Chosen(subject.formula(), arms);
+        Sites.Choice site = new Sites.Choice(choose, subject.formula(), chosen);
+        expressions.sites().choices.add(site);
+        expressions.sites().chosen.put(formula, site);
+        return new Typed(formula, type.get());
     }
 
     /** Which arm stands for each option; empty after saying that an option has none, or is not one. */

@@ -97,18 +97,8 @@ final class Comparisons {
             return new Joined(
                     true,
                     List.of(
-                            new Matches(
-                                    value.formula(),
-                                    low.formula(),
-                                    "at least",
-                                    Comparisons::atLeast,
-                                    Comparisons::silent),
-                            new Matches(
-                                    value.formula(),
-                                    high.formula(),
-                                    "at most",
-                                    Comparisons::atMost,
-                                    Comparisons::silent)));
+                            end(value, "at least", low, Comparisons::atLeast, between.low()),
+                            end(value, "at most", high, Comparisons::atMost, between.high())));
         }
         if (value == null) {
             expressions.besides(between.low(), env);
@@ -118,6 +108,13 @@ final class Comparisons {
         return value.type() instanceof Type.Date
                 ? expressions.dates().between(between, value, env)
                 : limits.between(between, value, env);
+    }
+
+    /** One end of a range of grades, which is a condition of its own. */
+    private Formula end(Typed value, String words, Typed limit, BiPredicate<Value, Value> holds, Expression written) {
+        Formula end = new Matches(value.formula(), limit.formula(), words, holds, Comparisons::silent);
+        expressions.sites().conditions.put(end, new Sites.Condition(written.span(), false));
+        return end;
     }
 
     private @Nullable Formula compared(Expression.Compared compared, Env env) {
@@ -228,7 +225,9 @@ final class Comparisons {
                     ? expressions.option(choice, option.text(), option.span())
                     : Typed.constant(new Value.Words(option.text()), option.text(), new Type.Text());
             if (wanted != null) {
-                cases.add(new Matches(value.formula(), wanted.formula(), "is", Value::equals, Comparisons::silent));
+                Formula met = new Matches(value.formula(), wanted.formula(), "is", Value::equals, Comparisons::silent);
+                expressions.sites().options.put(met, option.span());
+                cases.add(met);
             }
         }
         if (!(value.type() instanceof Type.Choice) && !(value.type() instanceof Type.Text)) {

@@ -5,6 +5,7 @@ import io.github.leafproof.dsl.formula.Constant;
 import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.formula.InUnit;
 import io.github.leafproof.dsl.formula.Phrase;
+import io.github.leafproof.dsl.formula.Slot;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.message.NameDiagnostics;
@@ -84,7 +85,24 @@ final class Expressions {
         depth++;
         Typed value = understood(expression, env, expected);
         depth--;
-        return value;
+        return value == null ? null : placed(value, expression);
+    }
+
+    /** The same, its place noted: a name may stand for a condition in several places, and each is one of its own. */
+    private Typed placed(Typed value, Expression expression) {
+        if (expression instanceof Expression.Uncertain) {
+            sites.uncertain.add(value.formula());
+        }
+        if (!value.isCondition() || value.formula() instanceof Constant) {
+            return value;
+        }
+        boolean ofOthers = expression instanceof Expression.Joined
+                || expression instanceof Expression.Not
+                || expression instanceof Expression.Choose
+                || expression instanceof Expression.IfElse;
+        Formula own = value.formula() instanceof Slot slot ? new Slot(slot.number(), slot.words()) : value.formula();
+        sites.conditions.put(own, new Sites.Condition(expression.span(), ofOthers));
+        return new Typed(own, value.type());
     }
 
     /** What stands beside something that was not understood: its own mistakes count, but it may be an option of that. */

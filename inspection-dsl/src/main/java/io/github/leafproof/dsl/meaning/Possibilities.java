@@ -120,10 +120,7 @@ final class Possibilities {
             return argument.number() < arguments.size() ? arguments.get(argument.number()) : new Possible.Anything();
         }
         if (formula instanceof Applied applied) {
-            List<Possible> given = applied.arguments().stream().map(this::of).toList();
-            Possibilities inside = new Possibilities(ground, narrowed, given, lookedAt);
-            inside.depth = depth;
-            return inside.of(applied.body());
+            return inside(applied).of(applied.body());
         }
         if (formula instanceof InUnit inUnit) {
             return of(inUnit.part()).number();
@@ -138,6 +135,12 @@ final class Possibilities {
             return chosen(chosen);
         }
         return condition(formula);
+    }
+
+    /** The same within a function, applied to its arguments. */
+    Possibilities inside(Applied applied) {
+        List<Possible> given = applied.arguments().stream().map(this::of).toList();
+        return new Possibilities(ground, narrowed, given, lookedAt).at(depth);
     }
 
     private Possible condition(Formula formula) {

@@ -109,8 +109,13 @@ public final class Understanding {
                         applies,
                         rule,
                         release));
-        Vetting vetting = new Vetting(outline, names.expressions().sites(), graph, text.sources());
-        return new Understood(Optional.of(graph), outline.rehearsals, found, Optional.of(vetting));
+        Sites sites = names.expressions().sites();
+        return new Understood(
+                Optional.of(graph),
+                outline.rehearsals,
+                found,
+                Optional.of(new Vetting(outline, sites, graph, text.sources())),
+                Optional.of(() -> SayingsFinding.of(outline, sites, graph, text.sources())));
     }
 
     /** Whether a procedure is for an engine is asked before anything is entered, so only the engine may answer it. */

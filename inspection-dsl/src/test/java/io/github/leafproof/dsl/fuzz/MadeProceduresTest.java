@@ -4,12 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.Workshop;
+import io.github.leafproof.dsl.coverage.Impossible;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.diagnostic.DiagnosticPrinter;
 import io.github.leafproof.dsl.graph.Evidence;
+import io.github.leafproof.dsl.graph.Judge;
 import io.github.leafproof.dsl.layout.GraphWords;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.inspection.mechanism.Mechanisms;
+import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
 import java.util.List;
@@ -71,5 +74,10 @@ class MadeProceduresTest {
                 empty.entries(MadeSheet.entries(procedure.graph(), chance)).evidence(procedure.graph());
         assertThat(evidence.problems()).filteredOn(Problem::isError).isEmpty();
         Invariants.assertJudged(evidence);
+        evidence.value()
+                .map(sound -> Judge.judge(sound, UnitSystem.METRIC))
+                .ifPresent(judgement -> assertThat(Impossible.shownBy(procedure, judgement))
+                        .as(() -> "called impossible in " + empty.procedure())
+                        .isEmpty());
     }
 }
