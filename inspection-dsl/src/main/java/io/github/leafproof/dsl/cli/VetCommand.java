@@ -69,10 +69,16 @@ final class VetCommand implements Callable<Integer> {
         private boolean lines;
 
         String list(List<Diagnostic> all) {
+            if (json) {
+                return DiagnosticJson.write(all);
+            }
             if (sarif) {
                 return Sarif.write(all, Leafproof.Version.number());
             }
-            return json ? DiagnosticJson.write(all) : DiagnosticLines.write(all);
+            if (lines) {
+                return DiagnosticLines.write(all);
+            }
+            throw new IllegalStateException("the group is there only with one of its options");
         }
     }
 
