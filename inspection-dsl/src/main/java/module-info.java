@@ -8,6 +8,7 @@ module io.github.leafproof.dsl {
     requires static transitive org.jspecify;
 
     exports io.github.leafproof.dsl;
+    exports io.github.leafproof.dsl.archive;
     exports io.github.leafproof.dsl.source;
     exports io.github.leafproof.dsl.diagnostic;
     exports io.github.leafproof.dsl.syntax;

@@ -191,4 +191,17 @@ public final class Procedure {
             Document<EngineCard> card, Document<GaugeTray> tray, Document<JobSheet> sheet, UnitSystem units) {
         return Evidence.of(graph, card, tray, sheet).map(evidence -> Judge.judge(evidence, units));
     }
+
+    /**
+     * Judges the sheet of any revision of this procedure as if it had been filled in by this one: what a change of the
+     * procedure would have said of work that is done. What this revision does not observe is laid aside, see
+     * {@link Evidence#unknown()}.
+     *
+     * @param units the units that texts show their numbers in
+     * @return the judgement, or everything in the three files that does not go together with this procedure
+     */
+    public Read<Judgement> rejudgement(
+            Document<EngineCard> card, Document<GaugeTray> tray, Document<JobSheet> sheet, UnitSystem units) {
+        return Evidence.ofAnyRevision(graph, card, tray, sheet).map(evidence -> Judge.judge(evidence, units));
+    }
 }

@@ -20,10 +20,10 @@ final class Findings {
     private int errors;
     private int complaints;
 
-    /** Problems of a file whose text is known. */
-    Findings(String file, String text) {
+    /** Problems of a text that is known, and of which the first line is this one of the file. */
+    Findings(String file, String text, long firstLine) {
         this.file = file;
-        this.lines = new LineIndex(text);
+        this.lines = new LineIndex(text, firstLine);
     }
 
     /** The one problem of a file whose text nobody has seen. */

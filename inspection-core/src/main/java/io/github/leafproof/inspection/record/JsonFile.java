@@ -4,7 +4,9 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /** The way from a file to what it says, the same for every format. */
 final class JsonFile {
@@ -17,16 +19,36 @@ final class JsonFile {
     }
 
     static <T> Read<Document<T>> parse(String name, byte[] bytes, Function<Spot, Optional<T>> question) {
+        return parse(name, bytes, 1, question);
+    }
+
+    /** The same for bytes that stand further down in the file: they begin at its line of this number, from 1. */
+    static <T> Read<Document<T>> parse(
+            String name, byte[] bytes, long firstLine, Function<Spot, Optional<T>> question) {
         return then(
                 FileBytes.checked(name, bytes),
-                checked -> then(Utf8.decode(name, checked), text -> {
-                    return text.isBlank() ? empty(name) : ask(name, text, FileBytes.sha256(checked), question);
+                checked -> then(Utf8.decode(name, checked, firstLine), text -> {
+                    return text.isBlank()
+                            ? empty(name)
+                            : ask(new Findings(name, text, firstLine), name, text, FileBytes.sha256(checked), question);
                 }));
     }
 
+    /** Whether a file is not JSON at all, or is an object with the right keys. */
+    static boolean isMeant(Path file, Predicate<Set<String>> keys) {
+        String name = file.toString();
+        Read<String> text = then(FileBytes.read(name, file), bytes -> Utf8.decode(name, bytes, 1));
+        if (text.value().isEmpty() || text.orElseThrow().isBlank()) {
+            return true;
+        }
+        Optional<Json> whole = JsonReading.parse(text.orElseThrow(), new Findings(name, text.orElseThrow(), 1));
+        return whole.map(json -> json instanceof Json.Members members
+                        && keys.test(members.byKey().keySet()))
+                .orElse(true);
+    }
+
     private static <T> Read<Document<T>> ask(
-            String name, String text, String sha256, Function<Spot, Optional<T>> question) {
-        Findings findings = new Findings(name, text);
+            Findings findings, String name, String text, String sha256, Function<Spot, Optional<T>> question) {
         Optional<Spot> whole = JsonReading.parse(text, findings).map(json -> new Spot(json, Trail.ROOT, findings));
         Optional<T> content = whole.flatMap(question);
         List<Problem> problems = findings.inOrder();

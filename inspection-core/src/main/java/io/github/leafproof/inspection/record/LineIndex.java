@@ -10,10 +10,14 @@ import java.util.stream.IntStream;
 final class LineIndex {
     private final int[] lineStarts;
 
+    /** What the text's first line is called; it may be a later one of a file that is read line by line. */
+    private final long firstLine;
+
     /** Where characters stand that take two places in the text and one column. */
     private final int[] wideCharacters;
 
-    LineIndex(String text) {
+    LineIndex(String text, long firstLine) {
+        this.firstLine = firstLine;
         this.lineStarts = IntStream.range(0, text.length())
                 .filter(i -> endsLine(text, i))
                 .map(i -> i + 1)
@@ -34,7 +38,7 @@ final class LineIndex {
         int linesBefore = countUpTo(lineStarts, offset);
         int lineStart = linesBefore == 0 ? 0 : lineStarts[linesBefore - 1];
         int wide = countUpTo(wideCharacters, offset - 1) - countUpTo(wideCharacters, lineStart - 1);
-        return (linesBefore + 1) + ":" + (offset - lineStart - wide + 1);
+        return (firstLine + linesBefore) + ":" + (offset - lineStart - wide + 1);
     }
 
     private static int countUpTo(int[] sorted, int highest) {

@@ -1,9 +1,12 @@
 package io.github.leafproof.inspection.record;
 
 import java.nio.file.Path;
+import java.util.Set;
 
 /** Reads job sheets; {@code docs/formats.md} says what one holds. */
 public final class SheetFile {
+    private static final Set<String> TELLING = Set.of("sheet", "procedure", "revision", "entries");
+
     private SheetFile() {}
 
     /** The sheet in this file, or all that is wrong with it. */
@@ -18,5 +21,14 @@ public final class SheetFile {
      */
     public static Read<Document<JobSheet>> parse(String name, byte[] bytes) {
         return JsonFile.parse(name, bytes, SheetReading::sheet);
+    }
+
+    /**
+     * Whether a file is meant to be a job sheet, sound or not: in a folder, cards, trays and reports may lie among the
+     * sheets. What is no JSON may have been one; what is, has one of the keys by which only a sheet begins.
+     */
+    public static boolean isMeantBy(Path file) {
+        return JsonFile.isMeant(
+                file, keys -> !keys.contains("format") && keys.stream().anyMatch(TELLING::contains));
     }
 }

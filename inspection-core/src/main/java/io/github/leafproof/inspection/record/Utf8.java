@@ -13,7 +13,7 @@ final class Utf8 {
     private Utf8() {}
 
     /** The text, without the byte order mark that some editors put before it and nobody sees. */
-    static Read<String> decode(String file, byte[] bytes) {
+    static Read<String> decode(String file, byte[] bytes, long firstLine) {
         if (bytes.length >= 2 && (startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE))) {
             return refused(file, "", "the file is UTF-16, not UTF-8");
         }
@@ -25,7 +25,8 @@ final class Utf8 {
         CoderResult result = decoder.decode(ByteBuffer.wrap(bytes), decoded, true);
         String text = decoded.flip().toString();
         if (result.isError()) {
-            return refused(file, new LineIndex(text).place(text.length()), "the bytes here are not UTF-8 text");
+            return refused(
+                    file, new LineIndex(text, firstLine).place(text.length()), "the bytes here are not UTF-8 text");
         }
         return new Read.Done<>(text.startsWith("\uFEFF") ? text.substring(1) : text, List.of());
     }

@@ -15,13 +15,24 @@ import java.util.Set;
  * Where a command writes: what was asked for goes to standard output, what went wrong to standard error.
  *
  * @param colour whether a person looks at it in a terminal and wants colour
+ * @param watched whether standard error is a terminal, where a person may watch the work go on
  * @param told what was told to be wrong with files so far
  */
-record Console(PrintStream out, PrintStream err, boolean colour, Set<String> told) {
+record Console(PrintStream out, PrintStream err, boolean colour, boolean watched, Set<String> told) {
 
     /** Where a command writes that has not told anything yet. */
+    Console(PrintStream out, PrintStream err, boolean colour, boolean watched) {
+        this(out, err, colour, watched, new HashSet<>());
+    }
+
+    /** The same where nobody watches. */
     Console(PrintStream out, PrintStream err, boolean colour) {
-        this(out, err, colour, new HashSet<>());
+        this(out, err, colour, false);
+    }
+
+    /** Shows how far a long work has come, where somebody watches. */
+    ProgressBar progressBar() {
+        return new ProgressBar(watched ? err : null, System::nanoTime);
     }
 
     void print(String text) {

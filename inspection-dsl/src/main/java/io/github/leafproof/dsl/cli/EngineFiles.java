@@ -1,12 +1,12 @@
 package io.github.leafproof.dsl.cli;
 
+import io.github.leafproof.dsl.archive.Cabinet;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.inspection.engine.EngineCard;
 import io.github.leafproof.inspection.gauge.GaugeTray;
 import io.github.leafproof.inspection.record.CardFile;
 import io.github.leafproof.inspection.record.Document;
 import io.github.leafproof.inspection.record.JobSheet;
-import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.record.SheetFile;
 import io.github.leafproof.inspection.record.TrayFile;
@@ -50,12 +50,7 @@ record EngineFiles(
     private <T> Optional<Document<T>> read(
             @Nullable Path given, @Nullable String named, String what, FileReader<T> reader) {
         if (given == null && named == null) {
-            console.complainOfFiles(List.of(new Problem(
-                    "LP613",
-                    sheet.toString(),
-                    "$." + what,
-                    "the sheet names no " + what,
-                    "name it there, or with --" + what)));
+            console.complainOfFiles(List.of(Cabinet.unnamed(sheet.toString(), "$." + what, what)));
             return Optional.empty();
         }
         Path file = (given != null ? given : sheet.resolveSibling(String.valueOf(named))).normalize();

@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl.cli;
 
+import io.github.leafproof.dsl.archive.Cabinet;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 import java.nio.file.Path;
@@ -33,6 +34,11 @@ final class EngineOptions {
 
     UnitSystem units() {
         return units;
+    }
+
+    /** Where the cards and the trays of an archive's sheets are. */
+    Cabinet cabinet() {
+        return Cabinet.ofFiles().withCard(card).withTray(tray);
     }
 
     /** A card and a tray say nothing of an engine without its sheet; tells so where it is missing. */

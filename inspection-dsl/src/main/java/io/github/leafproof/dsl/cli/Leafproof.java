@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
             HistoryCommand.class,
             VetCommand.class,
             RehearseCommand.class,
+            ReplayCommand.class,
             TidyCommand.class,
             WhyCommand.class
         },
@@ -40,7 +41,8 @@ import picocli.CommandLine.Spec;
             "Example:",
             "  leafproof inspect first_look.inspection --sheet sheets/0412-trap.json",
             "",
-            "Exit codes: 0 ready, sound or tidy, 1 hold, reject, a surprise or not tidy, 2 bad input, 3 unfinished, 70 a bug of ours."
+            "Exit codes: 0 ready, sound, tidy or nothing differs, 1 hold, reject, a surprise, a difference or not"
+                    + " tidy, 2 bad input, 3 unfinished, 70 a bug of ours."
         })
 final class Leafproof implements Runnable {
 
@@ -133,6 +135,9 @@ final class Leafproof implements Runnable {
             }
             if (type == RehearseCommand.class) {
                 return type.cast(new RehearseCommand(console));
+            }
+            if (type == ReplayCommand.class) {
+                return type.cast(new ReplayCommand(console));
             }
             if (type == WhyCommand.class) {
                 return type.cast(new WhyCommand(console));

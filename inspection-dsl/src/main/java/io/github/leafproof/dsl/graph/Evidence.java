@@ -6,6 +6,7 @@ import io.github.leafproof.inspection.gauge.GaugeTray;
 import io.github.leafproof.inspection.record.Document;
 import io.github.leafproof.inspection.record.Entry;
 import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ public final class Evidence {
     private final Value[] asLeft;
     private final Set<Integer> adjusted;
     private final Map<String, List<Statement>> statements;
+    private final List<Unknown> unknown;
 
     Evidence(
             CheckGraph graph,
@@ -31,13 +33,15 @@ public final class Evidence {
             Value[] asFound,
             Value[] asLeft,
             Set<Integer> adjusted,
-            Map<String, List<Statement>> statements) {
+            Map<String, List<Statement>> statements,
+            List<Unknown> unknown) {
         this.graph = graph;
         this.files = files;
         this.asFound = asFound;
         this.asLeft = asLeft;
         this.adjusted = Set.copyOf(adjusted);
         this.statements = Map.copyOf(statements);
+        this.unknown = List.copyOf(unknown);
     }
 
     /** The files that a judgement rests on. */
@@ -52,6 +56,13 @@ public final class Evidence {
     public record Statement(Entry entry, Value value, boolean corrected) {}
 
     /**
+     * An entry for something that the procedure does not observe.
+     *
+     * @param problem what there is to say of it where it is no matter of the revision
+     */
+    public record Unknown(Entry entry, Problem problem) {}
+
+    /**
      * What a sheet says, read for a graph.
      *
      * @return the evidence, or everything in the three files that does not go together with the procedure
@@ -59,6 +70,17 @@ public final class Evidence {
     public static Read<Evidence> of(
             CheckGraph graph, Document<EngineCard> card, Document<GaugeTray> tray, Document<JobSheet> sheet) {
         return new EvidenceReader(graph, new Files(card, tray, sheet)).read();
+    }
+
+    /**
+     * What a sheet of any revision of the procedure says to this one: the question what another revision would have made of
+     * the same work. Entries for what this revision does not observe are laid aside, see {@link #unknown()}.
+     *
+     * @return the evidence, or everything in the three files that does not go together with the procedure
+     */
+    public static Read<Evidence> ofAnyRevision(
+            CheckGraph graph, Document<EngineCard> card, Document<GaugeTray> tray, Document<JobSheet> sheet) {
+        return new EvidenceReader(graph, new Files(card, tray, sheet)).readAnyRevision();
     }
 
     /**
@@ -92,6 +114,11 @@ public final class Evidence {
 
     public Files files() {
         return files;
+    }
+
+    /** The entries that were laid aside; none where the sheet was read as one of this very revision. */
+    public List<Unknown> unknown() {
+        return unknown;
     }
 
     /** All entries for an observation, in the order of the sheet. */

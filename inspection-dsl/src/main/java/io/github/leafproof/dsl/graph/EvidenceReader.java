@@ -12,7 +12,6 @@ import io.github.leafproof.inspection.quantity.Spelling;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.record.Entry;
 import io.github.leafproof.inspection.record.Given;
-import io.github.leafproof.inspection.record.JobSheet;
 import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.record.SheetEngine;
 import java.util.ArrayList;
@@ -27,6 +26,8 @@ import java.util.Set;
 /** Reads a sheet for a graph: finds the observations it names, and what its entries mean with the gauges of the tray. */
 final class EvidenceReader {
 
+    private static final int MOST_LOOKED_FOR = 20;
+
     private final CheckGraph graph;
     private final Evidence.Files files;
     private final SheetProblems problems;
@@ -35,6 +36,7 @@ final class EvidenceReader {
     private final Value[] asLeft;
     private final Set<Integer> adjusted = new HashSet<>();
     private final Map<String, List<Evidence.Statement>> statements = new HashMap<>();
+    private final List<Evidence.Unknown> unknown = new ArrayList<>();
 
     EvidenceReader(CheckGraph graph, Evidence.Files files) {
         this.graph = graph;
@@ -53,12 +55,14 @@ final class EvidenceReader {
         this.asLeft = before.asLeft();
         this.adjusted.addAll(before.adjusted());
         this.statements.putAll(before.statements());
+        this.unknown.addAll(before.unknown());
     }
 
     /** Reads the observations that have new entries, each from its first entry on. */
     Read<Evidence> readOn(List<Entry> added) {
         takeGauges();
         Map<String, List<Entry>> entries = entriesByObservation(added);
+        complainOfUnknown(added);
         EntryReader entryReader = new EntryReader(problems, gauges);
         graph.observationsNamed(entries.keySet()).forEach(observation -> {
             List<Entry> all = new ArrayList<>();
@@ -70,16 +74,34 @@ final class EvidenceReader {
     }
 
     Read<Evidence> read() {
-        isForThisProcedure();
-        if (problems.any()) {
+        return read(isForThisProcedure() && isOfThisRevision(), true);
+    }
+
+    Read<Evidence> readAnyRevision() {
+        return read(isForThisProcedure(), false);
+    }
+
+    /**
+     * Reads it all.
+     *
+     * @param isMeant whether it was written for this at all
+     * @param strict whether entries for what is not observed are mistakes
+     */
+    private Read<Evidence> read(boolean isMeant, boolean strict) {
+        if (!isMeant) {
             // Whatever else is wrong is only that it was written for something else.
             return new Read.Refused<>(problems.all());
         }
         takeGauges();
         takeFacts();
         appliesToThisEngine();
-        Map<String, List<Entry>> entries =
-                entriesByObservation(files.sheet().content().entries());
+        List<Entry> entered = files.sheet().content().entries();
+        Map<String, List<Entry>> entries = entriesByObservation(entered);
+        if (strict) {
+            complainOfUnknown(entered);
+        } else {
+            layAsideUnknown(entered);
+        }
         EntryReader entryReader = new EntryReader(problems, gauges);
         for (Node.Observation observation : graph.observations()) {
             take(observation, entries.getOrDefault(observation.name(), List.of()), entryReader);
@@ -91,17 +113,25 @@ final class EvidenceReader {
         if (problems.any()) {
             return new Read.Refused<>(problems.all());
         }
-        return new Read.Done<>(new Evidence(graph, files, asFound, asLeft, adjusted, statements), List.of());
+        return new Read.Done<>(new Evidence(graph, files, asFound, asLeft, adjusted, statements, unknown), List.of());
     }
 
-    private void isForThisProcedure() {
-        JobSheet sheet = files.sheet().content();
-        CheckGraph.Identity identity = graph.identity();
-        if (!sheet.procedure().equals(identity.name())) {
-            problems.otherProcedure(sheet.procedure(), identity.name());
-        } else if (sheet.revision() != identity.revision()) {
-            problems.otherRevision(identity.name(), sheet.revision(), identity.revision());
+    private boolean isForThisProcedure() {
+        String named = files.sheet().content().procedure();
+        String name = graph.identity().name();
+        if (!named.equals(name)) {
+            problems.otherProcedure(named, name);
         }
+        return named.equals(name);
+    }
+
+    private boolean isOfThisRevision() {
+        int named = files.sheet().content().revision();
+        CheckGraph.Identity identity = graph.identity();
+        if (named != identity.revision()) {
+            problems.otherRevision(identity.name(), named, identity.revision());
+        }
+        return named == identity.revision();
     }
 
     private void takeGauges() {
@@ -160,17 +190,41 @@ final class EvidenceReader {
     private Map<String, List<Entry>> entriesByObservation(List<Entry> entered) {
         Map<String, List<Entry>> entries = new LinkedHashMap<>();
         for (Entry entry : entered) {
-            if (graph.node(entry.observe()).orElse(null) instanceof Node.Observation) {
+            if (isObserved(entry)) {
                 entries.computeIfAbsent(entry.observe(), name -> new ArrayList<>())
                         .add(entry);
-            } else if (!problems.areMany()) {
-                List<String> known = graph.observations().stream()
-                        .map(Node.Observation::name)
-                        .toList();
-                problems.noObservation(entry, Spelling.nearest(entry.observe(), known));
             }
         }
         return entries;
+    }
+
+    private boolean isObserved(Entry entry) {
+        return graph.node(entry.observe()).orElse(null) instanceof Node.Observation;
+    }
+
+    private void complainOfUnknown(List<Entry> entered) {
+        for (Entry entry : entered) {
+            if (!isObserved(entry) && !problems.areMany()) {
+                problems.noObservation(entry, nearest(entry));
+            }
+        }
+    }
+
+    private void layAsideUnknown(List<Entry> entered) {
+        for (Entry entry : entered) {
+            if (!isObserved(entry)) {
+                // Where there are very many, nobody looks for what each of them may have meant.
+                Optional<String> nearest = unknown.size() < MOST_LOOKED_FOR ? nearest(entry) : Optional.empty();
+                unknown.add(new Evidence.Unknown(
+                        entry, SheetProblems.noObservation(files.sheet().name(), entry, nearest)));
+            }
+        }
+    }
+
+    private Optional<String> nearest(Entry entry) {
+        List<String> known =
+                graph.observations().stream().map(Node.Observation::name).toList();
+        return Spelling.nearest(entry.observe(), known);
     }
 
     /** Entries in order; an adjustment parts what was found from what was left, and a correction unsays the one before. */

@@ -141,7 +141,13 @@ final class SheetProblems {
     }
 
     void noObservation(Entry entry, Optional<String> nearest) {
-        add(
+        if (!areMany()) {
+            found.add(noObservation(sheet, entry, nearest));
+        }
+    }
+
+    static Problem noObservation(String sheet, Entry entry, Optional<String> nearest) {
+        return new Problem(
                 "LP676",
                 sheet,
                 entry.place(),

@@ -37,9 +37,18 @@ public final class JsonPage {
         });
     }
 
+    /** The text of one object in a single line, ending in a line end: for files with an object in each line. */
+    public static String line(Consumer<JsonPage> members) {
+        return written(ObjectWriteContext.empty(), page -> page.object(members));
+    }
+
     private static String written(Consumer<JsonPage> contents) {
+        return written(new Layout(), contents);
+    }
+
+    private static String written(ObjectWriteContext layout, Consumer<JsonPage> contents) {
         StringWriter text = new StringWriter();
-        try (JsonGenerator generator = JSON.createGenerator(new Layout(), text)) {
+        try (JsonGenerator generator = JSON.createGenerator(layout, text)) {
             contents.accept(new JsonPage(generator));
         }
         return text.append('\n').toString();
@@ -52,7 +61,7 @@ public final class JsonPage {
     }
 
     /** A whole number under a key. */
-    public void number(String key, int number) {
+    public void number(String key, long number) {
         json.writeNumberProperty(key, number);
     }
 

@@ -4,19 +4,22 @@ import java.util.List;
 import java.util.Locale;
 
 /** A text for a terminal, line by line, wrapped at a hundred letters; lines end in {@code \n}. */
-final class Lines {
+public final class Lines {
 
     private static final int WIDTH = 100;
 
     private final StringBuilder text = new StringBuilder();
 
+    /** No line yet. */
+    public Lines() {}
+
     /** A line as it is. */
-    void line(String words) {
+    public void line(String words) {
         text.append(words.stripTrailing()).append('\n');
     }
 
     /** Words behind a lead, wrapped under themselves. */
-    void block(String lead, String words) {
+    public void block(String lead, String words) {
         StringBuilder current = new StringBuilder(lead);
         boolean empty = true;
         for (String word : words.split(" ", -1)) {
@@ -32,12 +35,12 @@ final class Lines {
     }
 
     /** Words behind the name of a field of a check. */
-    void field(String name, String words) {
+    public void field(String name, String words) {
         block(String.format(Locale.ROOT, "      %-12s", name), words);
     }
 
     /** Points below a title, with a blank line behind them; nothing where there are none. */
-    void list(String title, List<String> points) {
+    public void list(String title, List<String> points) {
         if (!points.isEmpty()) {
             line(title);
             points.forEach(point -> block("  - ", point));

@@ -4,13 +4,15 @@ import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Release;
 
 /** Colour for those who can see it; the words say the same without. */
-enum Paint {
+public enum Paint {
+    /** None. */
     PLAIN {
         @Override
         String paint(String code, String words) {
             return words;
         }
     },
+    /** As a terminal understands it. */
     COLOURED {
         @Override
         String paint(String code, String words) {
@@ -24,13 +26,20 @@ enum Paint {
     private static final String YELLOW = "33";
     private static final String GREY = "90";
 
+    /** Colour where a person wants it. */
+    public static Paint of(boolean colour) {
+        return colour ? COLOURED : PLAIN;
+    }
+
     abstract String paint(String code, String words);
 
-    String strong(String words) {
+    /** Words that stand out. */
+    public String strong(String words) {
         return words.isEmpty() ? words : paint(BOLD, words);
     }
 
-    String outcome(Outcome outcome, String words) {
+    /** Words about an outcome. */
+    public String outcome(Outcome outcome, String words) {
         return switch (outcome) {
             case PASSES -> paint(GREEN, words);
             case FAILS, CONTRADICTED -> paint(RED, words);
@@ -39,7 +48,8 @@ enum Paint {
         };
     }
 
-    String release(Release release, String words) {
+    /** Words about a release. */
+    public String release(Release release, String words) {
         return switch (release) {
             case READY -> paint(GREEN, words);
             case REJECT -> paint(RED, words);

@@ -8,13 +8,14 @@ import java.util.List;
 import java.util.Set;
 
 /** Why an engine is released, held, rejected or not yet decided about, in a sentence. */
-final class ReleaseWords {
+public final class ReleaseWords {
 
     private static final int MOST_NAMED = 6;
 
     private ReleaseWords() {}
 
-    static String of(Judgement judgement) {
+    /** The sentence for a judgement. */
+    public static String of(Judgement judgement) {
         Release release = judgement.release().release();
         List<String> because = because(judgement);
         if (because.isEmpty()) {

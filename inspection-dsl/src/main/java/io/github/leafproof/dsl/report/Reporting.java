@@ -170,7 +170,8 @@ public final class Reporting {
                 : ((Value.Words) value).text();
     }
 
-    private static List<String> missing(Verdict verdict) {
+    /** What a check lacks, or waits for, a line each. */
+    public static List<String> missing(Verdict verdict) {
         List<String> missing = new ArrayList<>();
         verdict.lacks().forEach(lack -> missing.add(lack.toString()));
         verdict.blockedBy().forEach(gate -> missing.add("waits for " + gate.name() + " (" + gate.title() + ")"));

@@ -1,0 +1,141 @@
+package io.github.leafproof.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.leafproof.dsl.Procedure;
+import io.github.leafproof.dsl.archive.Archive;
+import io.github.leafproof.dsl.archive.Cabinet;
+import io.github.leafproof.dsl.archive.CheckMoved;
+import io.github.leafproof.dsl.archive.Comparison;
+import io.github.leafproof.dsl.archive.Replay;
+import io.github.leafproof.dsl.archive.ReplayJson;
+import io.github.leafproof.dsl.archive.Tally;
+import io.github.leafproof.dsl.parts.Shelf;
+import io.github.leafproof.dsl.source.SourceText;
+import io.github.leafproof.inspection.quantity.UnitSystem;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/** The bench's own sheets, and very many like them, under a first look with one limit changed. */
+class ReplayTest {
+    private static final Path SHEETS = Project.BENCH.resolve("sheets");
+
+    /** The first look, with something written otherwise in one of its files. */
+    private static Procedure changed(String file, String written, String instead) {
+        Map<String, String> texts = new TreeMap<>();
+        for (Path each : Project.files(Project.BENCH)) {
+            String name = Project.BENCH.relativize(each).toString().replace('\\', '/');
+            if (name.endsWith(".inspection")) {
+                texts.put(name, Project.text(each));
+            }
+        }
+        String before = String.valueOf(texts.get(file));
+        assertThat(before).contains(written);
+        texts.put(file, before.replace(written, instead));
+        String own = String.valueOf(texts.get("first_look.inspection"));
+        // Its rehearsals enter and expect what it says now.
+        SourceText text = SourceText.of("first_look.inspection", own.substring(0, own.indexOf("\nrehearse ")));
+        return Procedure.compile(text, Shelf.of(texts)).orElseThrow();
+    }
+
+    private static Procedure withNarrowerLash() {
+        return changed(
+                "parts/lash.inspection",
+                "require lash[valve] between engine.lash_min and engine.lash_max",
+                "require lash[valve] between engine.lash_min and 0.08 mm");
+    }
+
+    private static Replay replay(Procedure now) {
+        return Replay.of(Bench.FIRST_LOOK, now, Cabinet.ofFiles(), UnitSystem.METRIC);
+    }
+
+    private static List<Comparison> compare(Replay replay, Path archive) {
+        try (Stream<Comparison> compared =
+                replay.compare(Archive.at(List.of(archive)).sheets())) {
+            return compared.toList();
+        }
+    }
+
+    @Test
+    void a_limit_narrowed_by_two_hundredths_would_have_held_engines_that_went_to_the_stand() {
+        List<Comparison> compared = compare(replay(withNarrowerLash()), SHEETS);
+
+        Map<String, String> releases = new TreeMap<>();
+        for (Comparison each : compared) {
+            if (each instanceof Comparison.Differs differs) {
+                releases.put(
+                        differs.job().sheet(),
+                        differs.before().word() + " → " + differs.after().word());
+                assertThat(differs.checks().get(0).name()).startsWith("lash_within");
+                assertThat(differs.checks().get(0).changes().get(0))
+                        .extracting(CheckMoved.Change::what)
+                        .isEqualTo("requires");
+            }
+        }
+        assertThat(releases).containsEntry("0411", "ready → hold").containsEntry("0417", "ready → hold");
+        assertThat(releases).doesNotContainKey("0413");
+    }
+
+    @Test
+    void the_first_look_differs_nowhere_from_itself() {
+        assertThat(compare(replay(Bench.FIRST_LOOK), Project.BENCH))
+                .noneMatch(Comparison.Differs.class::isInstance)
+                .noneMatch(Comparison.Damaged.class::isInstance)
+                .anyMatch(Comparison.Same.class::isInstance);
+    }
+
+    @Test
+    void a_thousand_sheets_are_replayed_alike_each_time_and_every_line_keeps_to_the_schema(@TempDir Path here)
+            throws IOException {
+        Path archive = GeneratedArchive.of(Project.BENCH).write(Project.BENCH, here, 1_000);
+        Replay replay = replay(withNarrowerLash());
+
+        List<String> lines = lines(replay, compare(replay, archive));
+
+        assertThat(lines).isEqualTo(lines(replay, compare(replay(withNarrowerLash()), archive)));
+        assertThat(BenchSheetsTest.complaints("replay", lines)).isEmpty();
+        assertThat(BenchSheetsTest.complaintsAboutSchema("replay")).isEmpty();
+        JsonNode summary =
+                JsonMapper.shared().readTree(lines.get(lines.size() - 1)).get("summary");
+        assertThat(summary.get("sheets").asInt()).isEqualTo(1_000);
+        assertThat(summary.get("differing").asInt()).isGreaterThan(50);
+        assertThat(summary.get("same").asInt()).isGreaterThan(50);
+        assertThat(summary.get("damaged").asInt()).isGreaterThan(0);
+        assertThat(summary.get("of_other_procedures").asInt()).isGreaterThan(500);
+    }
+
+    @Test
+    void every_kind_of_line_keeps_to_the_schema() {
+        List<Procedure> revisions = List.of(
+                changed("first_look.inspection", "displacement between 5 cm3", "displacement between 12 cm3"),
+                changed("parts/joints.inspection", "seals", "sealings"),
+                changed("first_look.inspection", "decide at 95 %", "decide at 99.9 %"));
+        for (Procedure now : revisions) {
+            Replay replay = replay(now);
+            List<String> lines = lines(replay, compare(replay, Project.BENCH));
+
+            assertThat(lines).anyMatch(line -> line.contains("\"differs\""));
+            assertThat(BenchSheetsTest.complaints("replay", lines)).isEmpty();
+        }
+    }
+
+    private static List<String> lines(Replay replay, List<Comparison> compared) {
+        Tally tally = Tally.of(replay);
+        List<String> lines = new ArrayList<>(List.of(ReplayJson.of(replay)));
+        for (Comparison comparison : compared) {
+            tally.add(comparison);
+            lines.add(ReplayJson.of(comparison));
+        }
+        lines.add(ReplayJson.of(tally));
+        return lines;
+    }
+}
