@@ -23,8 +23,8 @@ class ProgramsTest {
         assertThat(printed(out -> ListObservations.list(Project.BENCH.resolve("first_look.inspection"), out)))
                 .contains("""
                         Cold
-                          head, with infrared, line 41
-                          room, with infrared, line 46
+                          head, with infrared, line 35
+                          room, with infrared, line 40
                         Valve lash, cold
                           lash[valve], with leaves, line 35
                         Lash against the card
