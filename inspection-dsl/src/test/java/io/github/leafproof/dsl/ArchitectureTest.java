@@ -59,6 +59,8 @@ class ArchitectureTest {
             .definedBy(HERE + "coverage")
             .layer("archive")
             .definedBy(HERE + "archive")
+            .layer("mutants")
+            .definedBy(HERE + "mutants")
             .layer("build")
             .definedBy(HERE + "build")
             .layer("cli")
@@ -110,6 +112,9 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("front door", "rehearsal", "source", "syntax", "formula", "graph", "meaning", "report")
             .whereLayer("archive")
             .mayOnlyAccessLayers("front door", "json", "source", "formula", "graph", "report")
+            .whereLayer("mutants")
+            .mayOnlyAccessLayers(
+                    "front door", "source", "diagnostic", "syntax", "parts", "formula", "graph", "rehearsal", "json")
             .whereLayer("build")
             .mayOnlyAccessLayers("front door", "source", "parts", "graph")
             .whereLayer("cli")

@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
             VetCommand.class,
             RehearseCommand.class,
             ReplayCommand.class,
+            MutantsCommand.class,
             TidyCommand.class,
             WhyCommand.class
         },
@@ -138,6 +139,9 @@ final class Leafproof implements Runnable {
             }
             if (type == ReplayCommand.class) {
                 return type.cast(new ReplayCommand(console));
+            }
+            if (type == MutantsCommand.class) {
+                return type.cast(new MutantsCommand(console));
             }
             if (type == WhyCommand.class) {
                 return type.cast(new WhyCommand(console));

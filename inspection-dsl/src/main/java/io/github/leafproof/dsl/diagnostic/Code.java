@@ -184,7 +184,12 @@ public enum Code {
     LP713("A function is too large with all that it applies"),
     LP714("A list is too long"),
     LP715("Values and checks rest on too many observations"),
-    LP716("The procedure is too large to be thought through");
+    LP716("The procedure is too large to be thought through"),
+
+    // 74x: lists of accepted mutants
+    LP740("An accepted mutant without a reason"),
+    LP741("An accepted mutant that does not survive"),
+    LP742("A mutant that is accepted twice");
 
     private final String summary;
 

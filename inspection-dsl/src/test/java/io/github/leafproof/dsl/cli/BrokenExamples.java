@@ -176,6 +176,15 @@ record BrokenExamples(Path here) {
                 yield history(lesson, "sheets/0411-clean.json", "sheets/0411-copy.json");
             }
             case "LP688" -> history(lesson, "sheets/0411-clean.json", "--procedures", "cards");
+            case "LP740" -> accepting(lesson, "tank.inspection check lasts: 8 min -> 7 min\n");
+            case "LP741" ->
+                accepting(
+                        lesson,
+                        "tank.inspection check tight: after empty -> nothing because nobody squeezes a full tank\n");
+            case "LP742" ->
+                accepting(
+                        lesson,
+                        "tank.inspection check lasts: 8 min -> 7 min because we have small tanks only\n".repeat(2));
             default -> throw new IllegalArgumentException("nobody has made this situation: " + lesson.code());
         };
     }
@@ -187,6 +196,14 @@ record BrokenExamples(Path here) {
                                         Stream.of("history"),
                                         Stream.of(arguments).map(name -> name.startsWith("--") ? name : path(name)))
                                 .toArray(String[]::new))
+                        .err());
+    }
+
+    private String accepting(Lesson lesson, String list) throws IOException {
+        Files.writeString(here.resolve("accepted.txt"), list);
+        return only(
+                lesson.code(),
+                Terminal.run("mutants", path("tank.inspection"), "--accept", path("accepted.txt"))
                         .err());
     }
 

@@ -47,7 +47,7 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "inspect", "explain", "draw", "history", "vet", "rehearse", "tidy", "why"})
+    @ValueSource(strings = {"", "inspect", "explain", "draw", "history", "vet", "rehearse", "mutants", "tidy", "why"})
     void every_verb_shows_what_it_takes_and_an_example(String verb) {
         Terminal said = verb.isEmpty() ? Terminal.run("--help") : Terminal.run(verb, "--help");
 
