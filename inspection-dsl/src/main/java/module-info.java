@@ -23,6 +23,7 @@ module io.github.leafproof.dsl {
     exports io.github.leafproof.dsl.parts;
     exports io.github.leafproof.dsl.rehearsal;
     exports io.github.leafproof.dsl.mutants;
+    exports io.github.leafproof.dsl.edges;
     exports io.github.leafproof.dsl.report;
 
     // picocli sets the fields of the commands.

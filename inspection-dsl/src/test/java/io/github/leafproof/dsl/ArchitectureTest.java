@@ -59,6 +59,8 @@ class ArchitectureTest {
             .definedBy(HERE + "coverage")
             .layer("archive")
             .definedBy(HERE + "archive")
+            .layer("edges")
+            .definedBy(HERE + "edges")
             .layer("mutants")
             .definedBy(HERE + "mutants")
             .layer("build")
@@ -112,6 +114,8 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("front door", "rehearsal", "source", "syntax", "formula", "graph", "meaning", "report")
             .whereLayer("archive")
             .mayOnlyAccessLayers("front door", "json", "source", "formula", "graph", "report")
+            .whereLayer("edges")
+            .mayOnlyAccessLayers("source", "syntax", "layout", "formula", "graph")
             .whereLayer("mutants")
             .mayOnlyAccessLayers(
                     "front door", "source", "diagnostic", "syntax", "parts", "formula", "graph", "rehearsal", "json")

@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
             RehearseCommand.class,
             ReplayCommand.class,
             MutantsCommand.class,
+            EdgesCommand.class,
             TidyCommand.class,
             WhyCommand.class
         },
@@ -139,6 +140,9 @@ final class Leafproof implements Runnable {
             }
             if (type == ReplayCommand.class) {
                 return type.cast(new ReplayCommand(console));
+            }
+            if (type == EdgesCommand.class) {
+                return type.cast(new EdgesCommand(console));
             }
             if (type == MutantsCommand.class) {
                 return type.cast(new MutantsCommand(console));

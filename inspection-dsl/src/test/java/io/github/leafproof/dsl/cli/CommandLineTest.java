@@ -47,7 +47,9 @@ class CommandLineTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "inspect", "explain", "draw", "history", "vet", "rehearse", "mutants", "tidy", "why"})
+    @ValueSource(
+            strings = {"", "inspect", "explain", "draw", "history", "vet", "rehearse", "mutants", "edges", "tidy", "why"
+            })
     void every_verb_shows_what_it_takes_and_an_example(String verb) {
         Terminal said = verb.isEmpty() ? Terminal.run("--help") : Terminal.run(verb, "--help");
 
