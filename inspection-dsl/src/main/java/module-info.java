@@ -1,6 +1,7 @@
 /** The language that an inspection procedure is written in, and the program that runs it. */
 module io.github.leafproof.dsl {
     requires transitive io.github.leafproof.inspection;
+    requires java.xml;
     requires org.antlr.antlr4.runtime;
     requires tools.jackson.core;
     // Only the command line needs it: a program that embeds the language does without.

@@ -11,6 +11,7 @@ import io.github.leafproof.dsl.meaning.Understanding;
 import io.github.leafproof.dsl.meaning.Understood;
 import io.github.leafproof.dsl.meaning.Vetting;
 import io.github.leafproof.dsl.message.PartDiagnostics;
+import io.github.leafproof.dsl.parse.ProcedureParser;
 import io.github.leafproof.dsl.parse.SourceReading;
 import io.github.leafproof.dsl.parts.Gathered;
 import io.github.leafproof.dsl.parts.Gathering;
@@ -78,6 +79,20 @@ public final class Procedure {
         }
         ProcedureFolder folder = ProcedureFolder.of(root);
         return compile(reading.source().get(), folder.nameOf(file), folder);
+    }
+
+    /**
+     * Whether a file is a part, which makes sense in the procedures that use it and not by itself: it says something, all of
+     * it can be read, and it has no line that begins with {@code procedure}. A file with mistakes of grammar and no such line
+     * may have been meant to have one, and counts as a procedure.
+     */
+    public static boolean isPart(Path file) {
+        return SourceReading.read(file)
+                .source()
+                .map(source -> ProcedureParser.parse(source).tree())
+                .filter(text -> text.damage().isNone() && !text.declarations().isEmpty())
+                .filter(text -> text.declarations().stream().noneMatch(Declaration.Header.class::isInstance))
+                .isPresent();
     }
 
     /** The folder that a file lies in. */

@@ -109,7 +109,7 @@ class ArchitectureTest {
                     "meaning",
                     "report")
             .whereLayer("rehearsal")
-            .mayOnlyAccessLayers("front door", "source", "syntax", "formula", "graph", "report")
+            .mayOnlyAccessLayers("front door", "source", "diagnostic", "json", "syntax", "formula", "graph", "report")
             .whereLayer("coverage")
             .mayOnlyAccessLayers("front door", "rehearsal", "source", "syntax", "formula", "graph", "meaning", "report")
             .whereLayer("archive")

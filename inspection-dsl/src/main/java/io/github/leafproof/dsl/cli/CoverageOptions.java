@@ -29,9 +29,14 @@ final class CoverageOptions {
 
     private final List<Coverage> told = new ArrayList<>();
 
+    /** Whether it is to be told at all. */
+    boolean isAsked() {
+        return coverage || least != null;
+    }
+
     /** Tells what these rehearsals of a procedure show; says whether it is enough. */
     Exit tell(Procedure procedure, List<Played> rehearsals, Console console) {
-        if (!coverage && least == null) {
+        if (!isAsked()) {
             return Exit.GOOD;
         }
         Coverage shown = Coverage.of(procedure, rehearsals);

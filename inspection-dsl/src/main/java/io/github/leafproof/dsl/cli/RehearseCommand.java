@@ -3,40 +3,62 @@ package io.github.leafproof.dsl.cli;
 import io.github.leafproof.dsl.Compiled;
 import io.github.leafproof.dsl.rehearsal.CardsAndTrays;
 import io.github.leafproof.dsl.rehearsal.Played;
-import io.github.leafproof.dsl.rehearsal.Rehearsed;
+import io.github.leafproof.dsl.rehearsal.PlayedFile;
+import io.github.leafproof.dsl.rehearsal.RehearsalJson;
+import io.github.leafproof.dsl.rehearsal.RehearsalText;
+import io.github.leafproof.dsl.rehearsal.RehearsalXml;
 import io.github.leafproof.dsl.rehearsal.Rehearsing;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
-/** Runs the cases that procedures carry with them. */
+/** Plays the cases that procedures carry with them. */
 @Command(
         name = "rehearse",
-        description = "Runs the procedures' own rehearsals.",
+        description = {
+            "Runs the procedures' own rehearsals.",
+            "Of a surprise it tells what was expected, what came, and where the two part."
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Leafproof.Version.class,
         footer = {
             "",
+            "Of a folder all files that end in .inspection are rehearsed, and those in the folders in it.",
+            "A file without a line that begins with procedure is a part of others: its rehearsals are",
+            "theirs, and run with them.",
+            "",
             "Example:",
             "  leafproof rehearse first_look.inspection",
-            "  leafproof rehearse --min 90 first_look.inspection",
+            "  leafproof rehearse procedures --junit-xml target/rehearsals.xml --min 90",
             "",
             "Exit codes: 0 all as expected, 1 a surprise or less shown than --min asks for, 2 bad input,",
             "70 a bug of ours."
         })
 final class RehearseCommand implements Callable<Integer> {
 
-    @Parameters(arity = "1..*", paramLabel = "PROCEDURE", description = "The procedures' files.")
-    private List<Path> procedures = List.of();
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "PROCEDURE",
+            description = "The procedures' files, or folders with procedures.")
+    private List<Path> given = List.of();
 
     @Mixin
-    private RootOption root = new RootOption();
+    private FilterOption filter = new FilterOption();
+
+    @Mixin
+    private RehearsalOutputs outputs = new RehearsalOutputs();
 
     @Mixin
     private CoverageOptions coverage = new CoverageOptions();
+
+    @Mixin
+    private RootOption root = new RootOption();
 
     private final Console console;
     private final CardsAndTrays files = new CardsAndTrays();
@@ -47,39 +69,73 @@ final class RehearseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Exit exit = Exit.GOOD;
-        for (Path file : procedures) {
-            Exit one = rehearse(file);
-            exit = exit == Exit.BAD_INPUT || one == Exit.GOOD ? exit : one;
+        if (outputs.json() && coverage.isAsked()) {
+            console.once("leafproof: --json and the coverage cannot both go to standard output; run one after the other\n");
+            return Exit.BAD_INPUT.code();
         }
-        return exit.code();
+        Optional<List<Path>> procedures = new GivenFiles(console).procedures(given);
+        if (procedures.isEmpty()) {
+            return Exit.BAD_INPUT.code();
+        }
+        List<PlayedFile> all =
+                procedures.get().parallelStream().map(this::played).toList();
+        all.forEach(each -> console.complain(each.compiled().diagnostics()));
+        List<PlayedFile> asked = all.stream().filter(filter::concerns).toList();
+        if (filter.foundNothing(asked, console) || outputs.overwrite(inputs(procedures.get(), all), console)) {
+            return Exit.BAD_INPUT.code();
+        }
+        Exit enough = tell(asked);
+        boolean written = outputs.wroteXml(() -> RehearsalXml.write(asked), console);
+        Exit exit = written ? exit(asked) : Exit.BAD_INPUT;
+        return (exit == Exit.GOOD ? enough : exit).code();
     }
 
-    private Exit rehearse(Path file) {
+    private PlayedFile played(Path file) {
         Compiled compiled = root.read(file);
-        console.complain(compiled.diagnostics());
-        if (compiled.procedure().isEmpty()) {
+        List<Played> played = compiled.procedure()
+                .map(procedure -> Rehearsing.of(procedure, RootOption.folderOf(file), root.of(file), files)
+                        .play(filter.of(procedure)))
+                .orElse(List.of());
+        return new PlayedFile(file.toString(), compiled, played);
+    }
+
+    /** What was read, and must not be written over. */
+    private Stream<Path> inputs(List<Path> procedures, List<PlayedFile> all) {
+        Stream<Path> parts = IntStream.range(0, all.size())
+                .boxed()
+                .flatMap(each ->
+                        root.partsOf(procedures.get(each), all.get(each).compiled()));
+        return Stream.concat(procedures.stream(), Stream.concat(parts, files.read()));
+    }
+
+    /** Tells what came, and whether enough of each procedure is shown. */
+    private Exit tell(List<PlayedFile> asked) {
+        if (outputs.json()) {
+            console.print(RehearsalJson.write(asked));
+            return Exit.GOOD;
+        }
+        Exit enough = Exit.GOOD;
+        for (PlayedFile file : asked) {
+            if (file.compiled().procedure().isPresent()) {
+                console.print(RehearsalText.of(file));
+                Exit one = coverage.tell(file.compiled().procedure().get(), file.played(), console);
+                enough = one == Exit.GOOD ? enough : one;
+            }
+        }
+        if (asked.size() > 1) {
+            console.print(RehearsalText.total(asked));
+        }
+        return enough;
+    }
+
+    private static Exit exit(List<PlayedFile> asked) {
+        List<Played> played =
+                asked.stream().flatMap(each -> each.played().stream()).toList();
+        if (asked.stream().anyMatch(each -> each.compiled().procedure().isEmpty())
+                || played.stream().anyMatch(each -> each.judged() == null)) {
             return Exit.BAD_INPUT;
         }
-        List<Played> played = Rehearsing.of(compiled.procedure().get(), RootOption.folderOf(file), root.of(file), files)
-                .play();
-        List<Rehearsed> rehearsed = played.stream().map(Played::rehearsed).toList();
-        long good = rehearsed.stream().filter(Rehearsed::isAsExpected).count();
-        rehearsed.forEach(this::print);
-        console.print(file + ": " + VetCommand.counted(rehearsed.size(), "rehearsal") + ", " + good + " as expected\n");
-        Exit enough = coverage.tell(compiled.procedure().get(), played, console);
-        return good == rehearsed.size() ? enough : Exit.NOT_GOOD;
-    }
-
-    private void print(Rehearsed rehearsed) {
-        console.print((rehearsed.isAsExpected() ? "  as expected  " : "  SURPRISE     ") + rehearsed.title() + "\n");
-        rehearsed
-                .problems()
-                .forEach(problem -> console.print("      " + problem.toString().replace("\n", "\n      ") + "\n"));
-        for (Rehearsed.Surprise surprise : rehearsed.surprises()) {
-            console.print("      " + surprise.place() + ": expected " + surprise.of() + " " + surprise.expected()
-                    + ", got " + surprise.got() + "\n");
-            surprise.why().forEach(why -> console.print("         " + why + "\n"));
-        }
+        boolean good = played.stream().allMatch(Played::isAsExpected);
+        return good ? Exit.GOOD : Exit.NOT_GOOD;
     }
 }

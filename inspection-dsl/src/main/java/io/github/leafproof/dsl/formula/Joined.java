@@ -5,6 +5,8 @@ import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Side;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -39,6 +41,27 @@ public record Joined(boolean and, List<Formula> parts) implements Formula {
         boolean lacks =
                 values.stream().anyMatch(value -> value instanceof Value.Missing missing && !missing.isNotAsked());
         return joint == null || (lacks && joint.outcome() != decisive) ? Value.Missing.of(values) : joint;
+    }
+
+    /**
+     * The first of its parts that made it come out as it did: the first that fails of an {@code and} that fails, the first
+     * that lacks something where the whole does. Empty where no part tells more than the others, as when all of an
+     * {@code and} pass.
+     */
+    public Optional<Formula> telling(Frame frame) {
+        Value whole = value(frame);
+        if (whole instanceof Value.Judged judged) {
+            boolean none = judged.outcome() == (and ? Outcome.PASSES : Outcome.FAILS);
+            return none
+                    ? Optional.empty()
+                    : first(frame, part -> part instanceof Value.Judged own && own.outcome() == judged.outcome());
+        }
+        return first(frame, part -> part instanceof Value.Missing missing && !missing.isNotAsked())
+                .or(() -> first(frame, Value.Missing.class::isInstance));
+    }
+
+    private Optional<Formula> first(Frame frame, Predicate<Value> wanted) {
+        return parts.stream().filter(part -> wanted.test(part.value(frame))).findFirst();
     }
 
     private Value.Judged join(Value.Judged one, Value.Judged other) {

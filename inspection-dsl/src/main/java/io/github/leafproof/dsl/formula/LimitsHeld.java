@@ -35,6 +35,16 @@ public record LimitsHeld(
         tolerated = List.copyOf(tolerated);
     }
 
+    /** The same with another lower limit; its words stay. */
+    public Formula withLower(Formula other) {
+        return new LimitsHeld(subject, other, upper, tolerated, strict, relation);
+    }
+
+    /** The same with another upper limit; its words stay. */
+    public Formula withUpper(Formula other) {
+        return new LimitsHeld(subject, lower, other, tolerated, strict, relation);
+    }
+
     /** How the limits are put into words, given each limit as words. */
     public record Wording(String form, List<Formula> limits) {
         public Wording {

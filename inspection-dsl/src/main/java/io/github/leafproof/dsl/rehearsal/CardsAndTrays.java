@@ -9,6 +9,7 @@ import io.github.leafproof.inspection.record.TrayFile;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /**
  * The cards and trays that rehearsals name, each file read once, however many rehearsals of however many procedures share it.
@@ -19,6 +20,9 @@ public final class CardsAndTrays {
     private final Map<Path, Read<Document<EngineCard>>> cards = new ConcurrentHashMap<>();
     private final Map<Path, Read<Document<GaugeTray>>> trays = new ConcurrentHashMap<>();
 
+    /** None read yet. */
+    public CardsAndTrays() {}
+
     /** The card in this file, or all that is wrong with it. */
     Read<Document<EngineCard>> card(Path file) {
         return cards.computeIfAbsent(file.normalize(), CardFile::read);
@@ -27,5 +31,10 @@ public final class CardsAndTrays {
     /** The tray in this file, or all that is wrong with it. */
     Read<Document<GaugeTray>> tray(Path file) {
         return trays.computeIfAbsent(file.normalize(), TrayFile::read);
+    }
+
+    /** The files that were read so far, in no order. */
+    public Stream<Path> read() {
+        return Stream.concat(cards.keySet().stream(), trays.keySet().stream());
     }
 }

@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl.rehearsal;
 
+import io.github.leafproof.dsl.report.Parting;
 import io.github.leafproof.inspection.record.Problem;
 import java.util.List;
 
@@ -30,11 +31,18 @@ public record Rehearsed(String title, String place, List<Surprise> surprises, Li
      * @param of the check, or release
      * @param expected the outcome that was expected, as procedures write it
      * @param got the outcome it has
-     * @param why what led to it, a line each
+     * @param way what led to it, from the entries on, and where that leaves the way to what was expected
      */
-    public record Surprise(String place, String of, String expected, String got, List<String> why) {
-        public Surprise {
-            why = List.copyOf(why);
+    public record Surprise(String place, String of, String expected, String got, Parting way) {
+
+        /** What led to it, a line each. */
+        public List<String> why() {
+            return way.lines(of);
+        }
+
+        /** What was expected and what came, in a line. */
+        public String words() {
+            return "expected " + of + " " + expected + ", got " + got;
         }
     }
 }

@@ -74,7 +74,8 @@ public final class Reporting {
                 notes());
     }
 
-    static Report.Procedure procedure(CheckGraph.Identity identity) {
+    /** What a report says of a procedure. */
+    public static Report.Procedure procedure(CheckGraph.Identity identity) {
         return new Report.Procedure(
                 identity.name(),
                 identity.title(),

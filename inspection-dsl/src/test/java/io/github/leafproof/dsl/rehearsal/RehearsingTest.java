@@ -78,9 +78,9 @@ class RehearsingTest {
                         tuple("full", "passes", "untested"),
                         tuple("release", "ready", "hold"));
         assertThat(rehearsed.surprises().get(0).why())
-                .contains("nothing shows that lash is at most 0.10 mm: the thinnest leaf that refuses measures"
+                .contains("   nothing shows that lash is at most 0.10 mm: the thinnest leaf that refuses measures"
                         + " 0.1100 mm");
-        assertThat(rehearsed.surprises().get(1).why()).contains("missing: box could not be observed: not sent");
+        assertThat(rehearsed.surprises().get(1).why()).contains("here they part: box could not be observed: not sent");
     }
 
     @Test
