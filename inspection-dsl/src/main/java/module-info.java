@@ -6,6 +6,9 @@ module io.github.leafproof.dsl {
     requires tools.jackson.core;
     // Only the command line needs it: a program that embeds the language does without.
     requires static info.picocli;
+    // Only tests need them: whoever tests procedures brings them along.
+    requires static org.junit.platform.engine;
+    requires static org.assertj.core;
     requires static transitive org.jspecify;
 
     exports io.github.leafproof.dsl;
@@ -17,6 +20,7 @@ module io.github.leafproof.dsl {
     exports io.github.leafproof.dsl.graph;
     exports io.github.leafproof.dsl.draw;
     exports io.github.leafproof.dsl.history;
+    exports io.github.leafproof.dsl.assertions;
     exports io.github.leafproof.dsl.build;
     exports io.github.leafproof.dsl.coverage;
     exports io.github.leafproof.dsl.layout;
@@ -26,6 +30,9 @@ module io.github.leafproof.dsl {
     exports io.github.leafproof.dsl.mutants;
     exports io.github.leafproof.dsl.edges;
     exports io.github.leafproof.dsl.report;
+
+    provides org.junit.platform.engine.TestEngine with
+            io.github.leafproof.dsl.junit.InspectionTestEngine;
 
     // picocli sets the fields of the commands.
     opens io.github.leafproof.dsl.cli to

@@ -65,6 +65,10 @@ class ArchitectureTest {
             .definedBy(HERE + "mutants")
             .layer("build")
             .definedBy(HERE + "build")
+            .layer("junit")
+            .definedBy(HERE + "junit")
+            .layer("assertions")
+            .definedBy(HERE + "assertions")
             .layer("cli")
             .definedBy(HERE + "cli")
             .whereLayer("json")
@@ -121,6 +125,14 @@ class ArchitectureTest {
                     "front door", "source", "diagnostic", "syntax", "parts", "formula", "graph", "rehearsal", "json")
             .whereLayer("build")
             .mayOnlyAccessLayers("front door", "source", "parts", "graph")
+            .whereLayer("junit")
+            .mayOnlyAccessLayers("front door", "rehearsal", "source", "diagnostic", "syntax", "graph")
+            .whereLayer("junit")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("assertions")
+            .mayOnlyAccessLayers("graph", "report")
+            .whereLayer("assertions")
+            .mayNotBeAccessedByAnyLayer()
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer();
 
@@ -147,6 +159,22 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("picocli..");
+
+    @ArchTest
+    static final ArchRule only_tests_of_procedures_need_the_junit_platform = noClasses()
+            .that()
+            .resideOutsideOfPackage(HERE + "junit")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.junit..", "org.opentest4j..");
+
+    @ArchTest
+    static final ArchRule only_assertions_need_assertj = noClasses()
+            .that()
+            .resideOutsideOfPackage(HERE + "assertions")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.assertj..");
 
     @ArchTest
     static final ArchRule names_say_what_a_thing_is = noClasses()
