@@ -101,6 +101,7 @@ PIN: 'pin';
 READING: 'reading';
 REFUSES: 'refuses';
 REVISION: 'revision';
+SERIAL: 'serial';
 SERIES: 'series';
 SET: 'set';
 SIMPLE: 'simple';

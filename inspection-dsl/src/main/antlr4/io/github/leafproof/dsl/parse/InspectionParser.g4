@@ -108,7 +108,7 @@ outcomes: name (OR name)*;
 rehearseBody: LBRACE step* RBRACE;
 
 step
-    : ENGINE text (VARIANT text)?                               # engineStep
+    : ENGINE text (VARIANT text)? (SERIAL text)?                # engineStep
     | GAUGES text                                               # gaugesStep
     | ENTER entry (COMMA entry)*                                # enterStep
     | EXPECT expectation (COMMA expectation)*                   # expectStep
@@ -226,12 +226,12 @@ text: STRING | UNCLOSED_STRING | UNQUOTED | CURLY_STRING;
 
 name
     : NAME | ACCEPTANCE | ALL | BEFORE | BY | CANNOT | COUNTER | DIGITS | DRAGS | ENTER | EXPECT | GAUGES | GRADE | ITEMS
-    | LEAF | LEAST | MOST | NOTE | ONE | OPTIONAL | PASSES | PIN | READING | REFUSES | REVISION | SERIES | SET | SIMPLE
-    | STARTS | TO | VARIANT
+    | LEAF | LEAST | MOST | NOTE | ONE | OPTIONAL | PASSES | PIN | READING | REFUSES | REVISION | SERIAL | SERIES | SET
+    | SIMPLE | STARTS | TO | VARIANT
     ;
 
 // A name that is not the beginning of the next step: an option of that name stands in quotes.
 word
     : NAME | ACCEPTANCE | ALL | BEFORE | BY | CANNOT | COUNTER | DIGITS | DRAGS | GRADE | ITEMS | LEAF | LEAST | MOST | NOTE | ONE
-    | OPTIONAL | PASSES | PIN | READING | REFUSES | REVISION | SERIES | SET | SIMPLE | STARTS | TO | VARIANT
+    | OPTIONAL | PASSES | PIN | READING | REFUSES | REVISION | SERIAL | SERIES | SET | SIMPLE | STARTS | TO | VARIANT
     ;

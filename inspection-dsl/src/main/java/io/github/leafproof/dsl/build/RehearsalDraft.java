@@ -32,6 +32,11 @@ public final class RehearsalDraft {
         return line("engine " + Piece.text(card) + " variant " + Piece.text(variant));
     }
 
+    /** The number on the engine; stands behind its card. */
+    public RehearsalDraft serial(String number) {
+        return line("serial " + Piece.text(number));
+    }
+
     /** The gauge tray. */
     public RehearsalDraft gauges(String tray) {
         return line("gauges " + Piece.text(tray));

@@ -131,7 +131,8 @@ final class BareTexts {
         return switch (asking) {
             case InspectionLexer.PROCEDURE -> type == InspectionLexer.REVISION;
             case InspectionLexer.ARROW -> type == InspectionLexer.HAZARD;
-            case InspectionLexer.ENGINE -> type == InspectionLexer.GAUGES || type == InspectionLexer.VARIANT;
+            case InspectionLexer.ENGINE ->
+                type == InspectionLexer.GAUGES || type == InspectionLexer.VARIANT || type == InspectionLexer.SERIAL;
             case InspectionLexer.CHECK, InspectionLexer.STAGE ->
                 type == InspectionLexer.REQUIRE || words.beginsDeclaration(at);
             default -> false;

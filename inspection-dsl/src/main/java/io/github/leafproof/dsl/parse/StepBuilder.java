@@ -38,6 +38,9 @@ final class StepBuilder {
             return List.of(new Step.Engine(
                     things.text(engine.text(0)),
                     engine.VARIANT() == null ? null : things.text(engine.text(1)),
+                    engine.SERIAL() == null
+                            ? null
+                            : things.text(engine.text(engine.text().size() - 1)),
                     span(engine)));
         }
         if (context instanceof InspectionParser.GaugesStepContext gauges) {

@@ -40,12 +40,16 @@ final class RehearsedSheet {
 
     Document<JobSheet> of(Declaration.Rehearse rehearse) {
         String variant = null;
+        String serial = null;
         Map<String, String> places = new HashMap<>();
         List<Entry> entries = new ArrayList<>();
         for (Step step : rehearse.steps()) {
-            if (step instanceof Step.Engine engine && engine.variant() != null) {
-                variant = engine.variant().plain();
-                places.put("$.engine.variant", place(engine.variant().span()));
+            if (step instanceof Step.Engine engine) {
+                if (engine.variant() != null) {
+                    variant = engine.variant().plain();
+                    places.put("$.engine.variant", place(engine.variant().span()));
+                }
+                serial = engine.serial() == null ? null : engine.serial().plain();
             } else if (step instanceof Step.Enter enter) {
                 entries.add(entry(enter));
             }
@@ -57,7 +61,7 @@ final class RehearsedSheet {
                 identity.revision(),
                 null,
                 null,
-                new SheetEngine(null, null, null, variant),
+                new SheetEngine(serial, null, null, variant),
                 DAY,
                 null,
                 entries);

@@ -146,6 +146,7 @@ class WholeLanguageTest {
                 "note",
                 "optional",
                 "grade",
+                "serial",
                 "series",
                 "to",
                 "one",

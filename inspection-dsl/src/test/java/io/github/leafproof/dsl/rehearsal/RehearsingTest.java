@@ -107,6 +107,32 @@ class RehearsingTest {
     }
 
     @Test
+    void an_engine_has_the_number_that_the_rehearsal_gives_it() {
+        Procedure procedure = Procedure.compile(SourceText.of(
+                        "trial.inspection",
+                        """
+                        procedure trial "A trial" revision 1
+                        observe number : text ask "Number?"
+                        check same "Same" { require number is engine.serial }
+                        rehearse "its own" {
+                          engine "cards/quillan-15.json" variant "late cam" serial "Q15-1" gauges "trays/bench-one.json"
+                          enter number "Q15-1" expect same passes
+                        }
+                        rehearse "another" {
+                          engine "cards/quillan-10.json" serial "Q10-1" gauges "trays/bench-one.json"
+                          enter number "Q15-1" expect same fails
+                        }
+                        rehearse "none" {
+                          engine "cards/quillan-10.json" gauges "trays/bench-one.json"
+                          enter number "Q15-1" expect same untested
+                        }
+                        """))
+                .orElseThrow();
+
+        assertThat(Rehearsing.run(procedure, BENCH)).hasSize(3).allMatch(Rehearsed::isAsExpected);
+    }
+
+    @Test
     void one_rehearsal_sees_nothing_of_another() {
         String two = """
                 rehearse "first" {
