@@ -1,6 +1,7 @@
 package io.github.leafproof.dsl.cli;
 
 import io.github.leafproof.dsl.Compiled;
+import io.github.leafproof.dsl.coverage.Coverage;
 import io.github.leafproof.dsl.rehearsal.CardsAndTrays;
 import io.github.leafproof.dsl.rehearsal.Played;
 import io.github.leafproof.dsl.rehearsal.PlayedFile;
@@ -69,8 +70,9 @@ final class RehearseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (outputs.json() && coverage.isAsked()) {
-            console.once("leafproof: --json and the coverage cannot both go to standard output; run one after the other\n");
+        if (outputs.json() && coverage.isPrinted()) {
+            console.once("leafproof: --json and --coverage cannot both go to standard output\n"
+                    + "   help: write the coverage to a file: --coverage-json F, or --coverage-html F\n");
             return Exit.BAD_INPUT.code();
         }
         Optional<List<Path>> procedures = new GivenFiles(console).procedures(given);
@@ -81,10 +83,11 @@ final class RehearseCommand implements Callable<Integer> {
                 procedures.get().parallelStream().map(this::played).toList();
         all.forEach(each -> console.complain(each.compiled().diagnostics()));
         List<PlayedFile> asked = all.stream().filter(filter::concerns).toList();
-        if (filter.foundNothing(asked, console) || outputs.overwrite(inputs(procedures.get(), all), console)) {
+        if (filter.foundNothing(asked, console) || overwrites(inputs(procedures.get(), all))) {
             return Exit.BAD_INPUT.code();
         }
-        Exit enough = tell(asked);
+        tell(asked);
+        Exit enough = coverage.isAsked() ? coverage.tell(shown(asked), !outputs.json(), console) : Exit.GOOD;
         boolean written = outputs.wroteXml(() -> RehearsalXml.write(asked), console);
         Exit exit = written ? exit(asked) : Exit.BAD_INPUT;
         return (exit == Exit.GOOD ? enough : exit).code();
@@ -100,32 +103,37 @@ final class RehearseCommand implements Callable<Integer> {
     }
 
     /** What was read, and must not be written over. */
-    private Stream<Path> inputs(List<Path> procedures, List<PlayedFile> all) {
+    private List<Path> inputs(List<Path> procedures, List<PlayedFile> all) {
         Stream<Path> parts = IntStream.range(0, all.size())
                 .boxed()
                 .flatMap(each ->
                         root.partsOf(procedures.get(each), all.get(each).compiled()));
-        return Stream.concat(procedures.stream(), Stream.concat(parts, files.read()));
+        return Stream.concat(procedures.stream(), Stream.concat(parts, files.read()))
+                .toList();
     }
 
-    /** Tells what came, and whether enough of each procedure is shown. */
-    private Exit tell(List<PlayedFile> asked) {
+    private boolean overwrites(List<Path> read) {
+        return outputs.overwrite(read.stream(), console) || coverage.overwrite(read, console);
+    }
+
+    private void tell(List<PlayedFile> asked) {
         if (outputs.json()) {
             console.print(RehearsalJson.write(asked));
-            return Exit.GOOD;
+            return;
         }
-        Exit enough = Exit.GOOD;
-        for (PlayedFile file : asked) {
-            if (file.compiled().procedure().isPresent()) {
-                console.print(RehearsalText.of(file));
-                Exit one = coverage.tell(file.compiled().procedure().get(), file.played(), console);
-                enough = one == Exit.GOOD ? enough : one;
-            }
-        }
+        asked.stream()
+                .filter(each -> each.compiled().procedure().isPresent())
+                .forEach(each -> console.print(RehearsalText.of(each)));
         if (asked.size() > 1) {
             console.print(RehearsalText.total(asked));
         }
-        return enough;
+    }
+
+    private static List<Coverage> shown(List<PlayedFile> asked) {
+        return asked.stream()
+                .flatMap(each ->
+                        each.compiled().procedure().stream().map(procedure -> Coverage.of(procedure, each.played())))
+                .toList();
     }
 
     private static Exit exit(List<PlayedFile> asked) {

@@ -53,14 +53,12 @@ public final class Coverage {
     }
 
     private int number(Declaration.Rehearse written) {
-        List<Declaration.Rehearse> all = procedure.rehearsals();
-        for (int number = 0; number < all.size(); number++) {
-            if (all.get(number) == written) {
-                return number;
-            }
+        int number = procedure.rehearsals().indexOf(written);
+        if (number < 0) {
+            throw new IllegalArgumentException(
+                    "no rehearsal of this procedure: " + written.title().plain());
         }
-        throw new IllegalArgumentException(
-                "no rehearsal of this procedure: " + written.title().plain());
+        return number;
     }
 
     private BitSet rehearsals(Saying saying, Way way) {

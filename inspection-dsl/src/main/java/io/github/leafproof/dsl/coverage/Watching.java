@@ -83,7 +83,7 @@ final class Watching {
         List<Node.Advice> advice = check.advice();
         for (int number = 0; number < advice.size(); number++) {
             if (advice.get(number).occasion().is(verdict.outcome(), verdict.side())) {
-                show(sayings.advice(check, number), Way.SHOWN);
+                show(sayings.advice(check, number), Way.GIVEN);
                 walk(advice.get(number).text(), frame);
             }
         }

@@ -113,6 +113,13 @@ public final class JsonPage {
         json.writeEndArray();
     }
 
+    /** An array of whole numbers under a key. */
+    public void numbers(String key, List<Integer> numbers) {
+        json.writeArrayPropertyStart(key);
+        numbers.forEach(json::writeNumber);
+        json.writeEndArray();
+    }
+
     /** An array of objects under a key, the members of each written in turn. */
     public <T> void list(String key, List<T> things, Consumer<T> members) {
         json.writeArrayPropertyStart(key);

@@ -2,6 +2,7 @@ package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.formula.Constant;
 import io.github.leafproof.dsl.formula.Formula;
+import io.github.leafproof.dsl.formula.IfElse;
 import io.github.leafproof.dsl.formula.Joined;
 import io.github.leafproof.dsl.formula.Slot;
 import io.github.leafproof.dsl.formula.Type;
@@ -10,6 +11,7 @@ import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Node;
 import java.util.HashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Whether a check can stay open, and whether what it rests on can all be left out: told from what its values come from. */
 final class Doubts {
@@ -26,18 +28,18 @@ final class Doubts {
     private final CheckGraph graph;
     private final Sites sites;
     private final Map<Integer, Source> bySlot = new HashMap<>();
-    private final Map<Integer, Boolean> leftOut = new HashMap<>();
+    private final Map<Integer, Node> asked = new HashMap<>();
 
     Doubts(CheckGraph graph, Sites sites) {
         this.graph = graph;
         this.sites = sites;
         for (Node.Observation each : graph.observations()) {
             bySlot.put(each.slot(), source(each));
-            leftOut.put(each.slot(), each.optional() || each.when() != null);
+            asked.put(each.slot(), each);
         }
         graph.derived().forEach(each -> {
             bySlot.put(each.slot(), source(each.formula()));
-            leftOut.put(each.slot(), canBeLeftOut(each.formula()));
+            asked.put(each.slot(), each);
         });
     }
 
@@ -79,16 +81,38 @@ final class Doubts {
         return most == Source.GAP || (most == Source.NUMBER && !shared);
     }
 
+    /** Whether trials of leaves or pins decide about a check: nothing else contradicts itself. */
+    boolean canContradict(Node.Check check) {
+        return source(check.requirement()) == Source.GAP;
+    }
+
     /**
      * Whether nothing may be there to judge a condition by, and rightly so: of a row it takes all, of anything else one part.
+     * What is asked for only in a case is there in that case.
      */
-    boolean canBeLeftOut(Formula formula) {
+    boolean canBeLeftOut(Formula formula, Possibilities so) {
         if (formula instanceof Slot slot) {
-            return leftOut.getOrDefault(slot.number(), false);
+            Node node = asked.get(slot.number());
+            return node instanceof Node.Observation observation
+                    ? observation.optional() || isLeftOut(observation.when(), so)
+                    : node instanceof Node.Derived derived && canBeLeftOut(derived.formula(), so);
         }
         if (formula instanceof Joined joined) {
-            return joined.parts().stream().allMatch(this::canBeLeftOut);
+            return joined.parts().stream().allMatch(part -> canBeLeftOut(part, so));
         }
-        return formula.parts().stream().anyMatch(this::canBeLeftOut);
+        if (formula instanceof IfElse either) {
+            return canBeLeftOut(either.condition(), so)
+                    || so.where(either.condition())
+                            .filter(then -> canBeLeftOut(either.then(), then))
+                            .isPresent()
+                    || so.whereNot(either.condition())
+                            .filter(otherwise -> canBeLeftOut(either.otherwise(), otherwise))
+                            .isPresent();
+        }
+        return formula.parts().stream().anyMatch(part -> canBeLeftOut(part, so));
+    }
+
+    private boolean isLeftOut(@Nullable Formula when, Possibilities so) {
+        return when != null && (so.canFail(when) || canBeLeftOut(when, so));
     }
 }

@@ -54,7 +54,7 @@ public record Saying(Kind kind, String name, Span span, Set<Way> ways, Set<Way> 
                 case ARM -> EnumSet.of(Way.CHOSEN);
                 case GATE -> EnumSet.of(Way.LETS_THROUGH, Way.HOLDS_BACK);
                 case RELEASE -> EnumSet.of(Way.DECIDES);
-                case ADVICE -> EnumSet.of(Way.SHOWN);
+                case ADVICE -> EnumSet.of(Way.GIVEN);
             };
         }
     }
@@ -68,7 +68,7 @@ public record Saying(Kind kind, String name, Span span, Set<Way> ways, Set<Way> 
     /** Told from its place alone: many are looked up while rehearsals are counted. */
     @Override
     public int hashCode() {
-        return 31 * (31 * span.start() + kind.ordinal()) + name.hashCode();
+        return 31 * span.start() + name.hashCode();
     }
 
     private static Set<Way> inOrder(Set<Way> ways) {

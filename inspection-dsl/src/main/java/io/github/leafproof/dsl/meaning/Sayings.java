@@ -22,8 +22,8 @@ public final class Sayings {
 
     private final Outline outline;
     private final Map<SayingDrafts.Key, Saying> all;
-    private final Map<Formula, Saying> conditions = new IdentityHashMap<>();
-    private final Map<Chosen, List<Optional<Saying>>> arms = new IdentityHashMap<>();
+    private final IdentityHashMap<Formula, Saying> conditions = new IdentityHashMap<>();
+    private final IdentityHashMap<Chosen, List<Optional<Saying>>> arms = new IdentityHashMap<>();
     private final Map<Integer, List<Gated>> gates;
     private final Map<SayingDrafts.Key, List<Node.Check>> members;
     private final List<SayingDrafts.Key> lines;

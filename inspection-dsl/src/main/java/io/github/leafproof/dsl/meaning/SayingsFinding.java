@@ -5,7 +5,6 @@ import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.dsl.graph.Occasion;
 import io.github.leafproof.dsl.meaning.Saying.Kind;
-import io.github.leafproof.dsl.meaning.SayingDrafts.Key;
 import io.github.leafproof.dsl.source.Damage;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
@@ -37,9 +36,9 @@ final class SayingsFinding {
     private final Doubts doubts;
     private final Map<Integer, Set<Way>> ways = new HashMap<>();
     private final Map<Integer, List<GateAt>> gates = new HashMap<>();
-    private final Map<Key, List<Node.Check>> members = new LinkedHashMap<>();
+    private final Map<SayingDrafts.Key, List<Node.Check>> members = new LinkedHashMap<>();
 
-    private record GateAt(Node.Check gate, Key key) {}
+    private record GateAt(Node.Check gate, SayingDrafts.Key key) {}
 
     private SayingsFinding(Outline outline, Sites sites, CheckGraph graph, List<SourceText> files) {
         this.outline = outline;
@@ -83,8 +82,8 @@ final class SayingsFinding {
         graph.checks().forEach(this::gates);
         graph.checks().forEach(check -> ways.put(check.number(), ways(check)));
         graph.checks().forEach(this::check);
-        List<Key> lines = lines();
-        Map<Key, Saying> all = drafts.inOrder(files);
+        List<SayingDrafts.Key> lines = lines();
+        Map<SayingDrafts.Key, Saying> all = drafts.inOrder(files);
         Map<Integer, List<Sayings.Gated>> gated = new HashMap<>();
         gates.forEach((number, found) -> gated.put(
                 number,
@@ -102,7 +101,7 @@ final class SayingsFinding {
             waitedFor.addAll(item.stageGates());
         }
         for (Target target : waitedFor) {
-            Key key = SayingDrafts.at(Kind.GATE, target.span());
+            SayingDrafts.Key key = SayingDrafts.at(Kind.GATE, target.span());
             Node.Check gate = (Node.Check) graph.node(item.env().key(target)).orElseThrow();
             gates.computeIfAbsent(check.number(), number -> new ArrayList<>()).add(new GateAt(gate, key));
             Set<Way> possible = EnumSet.noneOf(Way.class);
@@ -120,7 +119,10 @@ final class SayingsFinding {
         if (!doubts.canStayOpen(check)) {
             possible.remove(Way.OPEN);
         }
-        if (check.when() == null && !doubts.canBeLeftOut(check.requirement())) {
+        if (!doubts.canContradict(check)) {
+            possible.remove(Way.CONTRADICTED);
+        }
+        if (check.when() == null && !doubts.canBeLeftOut(check.requirement(), always)) {
             possible.remove(Way.NOT_APPLICABLE);
         }
         boolean held = check.after().stream()
@@ -140,7 +142,7 @@ final class SayingsFinding {
         Declaration.Check written =
                 Objects.requireNonNull(outline.checks.get(check.name())).declaration();
         Set<Way> possible = Objects.requireNonNull(ways.get(check.number()));
-        Key key = Sayings.key(written);
+        SayingDrafts.Key key = Sayings.key(written);
         drafts.add(key, possible, check.requirement());
         members.computeIfAbsent(key, same -> new ArrayList<>()).add(check);
         Optional<Possibilities> applies = Optional.of(always);
@@ -152,9 +154,9 @@ final class SayingsFinding {
         judged.ifPresent(so -> requirement(check, written, so));
         for (int number = 0; number < check.advice().size(); number++) {
             Node.Advice advice = check.advice().get(number);
-            Key at = Sayings.key(written, written.advice().get(number));
+            SayingDrafts.Key at = Sayings.key(written, written.advice().get(number));
             boolean comes = comes(advice.occasion(), check, possible);
-            drafts.add(at, comes ? EnumSet.of(Way.SHOWN) : EnumSet.noneOf(Way.class), check.requirement());
+            drafts.add(at, comes ? EnumSet.of(Way.GIVEN) : EnumSet.noneOf(Way.class), check.requirement());
             members.computeIfAbsent(at, same -> new ArrayList<>()).add(check);
             if (comes) {
                 sides.within(advice.text(), judged.orElse(always));
@@ -189,16 +191,16 @@ final class SayingsFinding {
         };
     }
 
-    private List<Key> lines() {
+    private List<SayingDrafts.Key> lines() {
         List<ReleaseRule.Clause> clauses = graph.release().clauses();
         Declaration.Release written = outline.release;
-        List<Key> lines = new ArrayList<>();
+        List<SayingDrafts.Key> lines = new ArrayList<>();
         for (int number = 0; number < clauses.size(); number++) {
             Span span = written == null
                     ? Objects.requireNonNull(outline.header).name().span()
                     : written.rules().get(number).span();
             ReleaseRule.Clause clause = clauses.get(number);
-            Key key = new Key(
+            SayingDrafts.Key key = new SayingDrafts.Key(
                     Kind.RELEASE,
                     span,
                     written == null

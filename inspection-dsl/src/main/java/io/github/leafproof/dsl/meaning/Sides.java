@@ -15,7 +15,6 @@ import java.util.EnumSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -114,7 +113,7 @@ final class Sides {
     private void choice(Chosen chosen, Possibilities so) {
         walk(chosen.subject(), so);
         Sites.Choice site = sites.chosen.get(chosen);
-        Map<Formula, Set<Value>> valuesOf = new IdentityHashMap<>();
+        IdentityHashMap<Formula, Set<Value>> valuesOf = new IdentityHashMap<>();
         for (Value.Pick pick : picks(chosen, so)) {
             valuesOf.computeIfAbsent(chosen.arms().get(pick.option()), arm -> new LinkedHashSet<>())
                     .add(pick);

@@ -26,7 +26,7 @@ public enum Way {
     /** A line of the release. */
     DECIDES("decides"),
     /** A piece of advice. */
-    SHOWN("is shown");
+    GIVEN("is given");
 
     private final String word;
 

@@ -73,6 +73,42 @@ class CoverageOptionsTest {
     }
 
     @Test
+    void pages_and_files_are_written_beside_what_is_printed_even_for_programs() throws IOException {
+        Path json = here.resolve("cover.json");
+        Path html = here.resolve("cover.html");
+
+        Terminal said = Terminal.run(
+                "rehearse", "--json", "--min", "90", "--coverage-json", json.toString(), "--coverage-html",
+                html.toString(), procedure);
+
+        assertThat(said.exit()).isEqualTo(1);
+        assertThat(said.out()).startsWith("{").doesNotContain("things that it can say");
+        assertThat(said.err()).endsWith("its rehearsals show 50 %, less than the 90 % asked for\n");
+        assertThat(Files.readString(json)).startsWith("{\n  \"format\" : \"leafproof-coverage/1\"");
+        assertThat(Files.readString(html)).startsWith("<!DOCTYPE html>");
+    }
+
+    @Test
+    void a_procedure_is_never_written_over_by_its_coverage() throws IOException {
+        String before = Files.readString(Path.of(procedure));
+
+        Terminal said = Terminal.run("rehearse", "--coverage-html", procedure, procedure);
+
+        assertThat(said.exit()).isEqualTo(2);
+        assertThat(said.err()).contains("--coverage-html would write the coverage over");
+        assertThat(Files.readString(Path.of(procedure))).isEqualTo(before);
+    }
+
+    @Test
+    void a_place_where_nothing_can_be_written_is_bad_input() {
+        Terminal said = Terminal.run(
+                "rehearse", "--coverage-json", here.resolve("none/cover.json").toString(), procedure);
+
+        assertThat(said.exit()).isEqualTo(2);
+        assertThat(said.err()).contains("none/cover.json");
+    }
+
+    @Test
     void nobody_is_told_who_does_not_ask() {
         assertThat(Terminal.run("rehearse", procedure).out()).doesNotContain("%");
     }

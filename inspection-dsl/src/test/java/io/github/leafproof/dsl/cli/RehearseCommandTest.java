@@ -162,7 +162,7 @@ class RehearseCommandTest {
 
     @Test
     void one_output_cannot_hold_two_things() {
-        Terminal said = Terminal.run("rehearse", "--json", "--min", "90", shop.toString());
+        Terminal said = Terminal.run("rehearse", "--json", "--coverage", shop.toString());
 
         assertThat(said.exit()).isEqualTo(2);
         assertThat(said.out()).isEmpty();

@@ -11,6 +11,7 @@ import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.meaning.Saying.Kind;
 import io.github.leafproof.dsl.meaning.Way;
 import java.math.BigDecimal;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What rehearsals show of a procedure. */
@@ -41,7 +42,7 @@ class CoverageTest {
         assertThat(shown(coverage, "check inside")).containsExactly("fails high", "open", "blocked");
         assertThat(shown(coverage, "check no_liquid")).containsExactly("passes", "fails");
         assertThat(shown(coverage, "gate no_liquid")).containsExactly("lets through", "holds back");
-        assertThat(shown(coverage, "advice inside if open")).containsExactly("is shown");
+        assertThat(shown(coverage, "advice inside if open")).containsExactly("is given");
         assertThat(shown(coverage, "advice inside if low")).isEmpty();
         assertThat(coverage.showing(saying(coverage, "check inside"), Way.BLOCKED))
                 .containsExactly(2);
@@ -54,6 +55,14 @@ class CoverageTest {
                 "coverage",
                 CoverageText.of(coverage(LASH, "enter dry yes, lash passes \"0.05\" refuses \"0.10\""))
                         + CoverageText.of(coverage(LASH)));
+    }
+
+    @Test
+    void programs_are_told_the_same_and_who_shows_what() {
+        Golden.hold(
+                "coverage-json",
+                CoverageJson.write(List.of(coverage(
+                        LASH, "enter dry yes, lash passes \"0.05\" refuses \"0.10\"", "engine \"cards/none.json\""))));
     }
 
     @Test
@@ -87,7 +96,7 @@ class CoverageTest {
                 """, "enter tight[intake] yes, tight[exhaust] no");
 
         assertThat(shown(coverage, "check held[valve]")).containsExactly("passes", "fails");
-        assertThat(shown(coverage, "advice held[valve] if fails")).containsExactly("is shown");
+        assertThat(shown(coverage, "advice held[valve] if fails")).containsExactly("is given");
     }
 
     @Test

@@ -118,6 +118,28 @@ class WhatCanBeSaidTest {
     }
 
     @Test
+    void what_is_asked_for_in_a_case_is_there_in_that_case() {
+        Coverage coverage = coverage("""
+                observe topped_up : yes/no ask "Topped up?"
+                observe added : volume when topped_up ask "How much?"
+                let inside = if topped_up then 10 mL + added else 10 mL
+                check enough "Enough" { require inside at least 11 mL }
+                check added_much "Much" { require added at most 5 mL }
+                """);
+
+        assertThat(ways(coverage, "check enough")).doesNotContain("not_applicable");
+        assertThat(ways(coverage, "check added_much")).contains("not_applicable");
+    }
+
+    @Test
+    void what_is_computed_of_readings_may_stay_open_and_never_contradicts_itself() {
+        assertThat(ways(coverage("""
+                observe play : series of length ask "Play"
+                check steady "Steady" { require mean(play) between 1 mm and 2 mm }
+                """), "check steady")).containsExactly("passes", "fails low", "fails high", "open", "untested");
+    }
+
+    @Test
     void each_of_several_requirements_and_each_part_of_a_row_has_two_sides() {
         String declarations = """
                 observe a : yes/no ask "A?"
