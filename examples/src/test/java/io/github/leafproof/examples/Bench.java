@@ -2,7 +2,9 @@ package io.github.leafproof.examples;
 
 import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.graph.Judgement;
+import io.github.leafproof.dsl.parts.Shelf;
 import io.github.leafproof.dsl.report.Reporting;
+import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.inspection.engine.EngineCard;
 import io.github.leafproof.inspection.gauge.GaugeTray;
 import io.github.leafproof.inspection.quantity.UnitSystem;
@@ -19,7 +21,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BinaryOperator;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -38,6 +42,28 @@ final class Bench {
 
     static Procedure procedure(String name) {
         return Procedure.read(Project.BENCH.resolve(name + ".inspection")).orElseThrow();
+    }
+
+    /** A procedure of the bench with something written otherwise in one of its files. */
+    static Procedure changed(String procedure, String file, String written, String instead) {
+        if (!Project.text(Project.BENCH.resolve(file)).contains(written)) {
+            throw new IllegalArgumentException(file + " does not say " + written);
+        }
+        return edited(procedure, (name, text) -> name.equals(file) ? text.replace(written, instead) : text);
+    }
+
+    /** A procedure of the bench, each of whose files an editor went through: its name and its text go in. */
+    static Procedure edited(String procedure, BinaryOperator<String> editor) {
+        Map<String, String> texts = new TreeMap<>();
+        for (Path file : Project.files(Project.BENCH)) {
+            String name = Project.BENCH.relativize(file).toString().replace('\\', '/');
+            if (name.endsWith(".inspection")) {
+                texts.put(name, editor.apply(name, Project.text(file)));
+            }
+        }
+        String own = procedure + ".inspection";
+        return Procedure.compile(SourceText.of(own, Objects.requireNonNull(texts.get(own))), Shelf.of(texts))
+                .orElseThrow();
     }
 
     /** The names of all procedures of the bench. */

@@ -16,8 +16,9 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * An archive as large as one likes, made from the bench's own sheets: numbers a little otherwise, leaves one larger or
- * smaller, now and then a yes for a no, one sheet in five hundred torn. The same number gives the same sheet every time.
+ * An archive as large as one likes, made from the bench's own sheets: nine in ten of the first look, the others of its other
+ * procedures; numbers a little otherwise, leaves one larger or smaller, now and then a yes for a no, one sheet in five
+ * hundred torn. The same number gives the same sheet every time.
  */
 public final class GeneratedArchive {
     private static final long SEED = 20_260_304;
@@ -32,14 +33,20 @@ public final class GeneratedArchive {
     private static final Pattern SERIAL = Pattern.compile("(\"serial\": \")[^\"]*\"");
     private static final Pattern NAME = Pattern.compile("(\"sheet\": \")[^\"]*\"");
 
-    private final List<String> sheets;
+    private static final String FIRST_LOOK = "\"procedure\": \"first_look\"";
+
+    private final List<String> firstLooks;
+    private final List<String> others;
 
     private GeneratedArchive(List<String> sheets) {
-        this.sheets = sheets;
+        this.firstLooks =
+                sheets.stream().filter(sheet -> sheet.contains(FIRST_LOOK)).toList();
+        this.others =
+                sheets.stream().filter(sheet -> !sheet.contains(FIRST_LOOK)).toList();
     }
 
     /** An archive made from the sheets of a bench. */
-    static GeneratedArchive of(Path bench) throws IOException {
+    public static GeneratedArchive of(Path bench) throws IOException {
         try (Stream<Path> files = Files.list(bench.resolve("sheets"))) {
             return new GeneratedArchive(files.filter(file -> file.toString().endsWith(".json"))
                     .sorted()
@@ -58,12 +65,13 @@ public final class GeneratedArchive {
     }
 
     /** So many sheets, each in a line. */
-    Stream<String> lines(int howMany) {
+    public Stream<String> lines(int howMany) {
         return IntStream.range(0, howMany).mapToObj(this::line);
     }
 
     private String line(int number) {
         SplittableRandom random = new SplittableRandom(SEED + number);
+        List<String> sheets = random.nextInt(10) == 0 ? others : firstLooks;
         String sheet = sheets.get(random.nextInt(sheets.size()));
         sheet = NAME.matcher(sheet).replaceFirst("$1" + "kept-" + number + "\"");
         sheet = SERIAL.matcher(sheet).replaceFirst("$1" + "Q15-" + (100_000 + number) + "\"");
@@ -96,7 +104,7 @@ public final class GeneratedArchive {
     }
 
     /** Writes the archive, and the bench's cards and trays beside it. */
-    Path write(Path bench, Path folder, int howMany) throws IOException {
+    public Path write(Path bench, Path folder, int howMany) throws IOException {
         for (String kind : List.of("cards", "trays")) {
             Files.createDirectories(folder.resolve(kind));
             for (Path file : Project.files(bench.resolve(kind))) {

@@ -10,8 +10,6 @@ import io.github.leafproof.dsl.archive.Comparison;
 import io.github.leafproof.dsl.archive.Replay;
 import io.github.leafproof.dsl.archive.ReplayJson;
 import io.github.leafproof.dsl.archive.Tally;
-import io.github.leafproof.dsl.parts.Shelf;
-import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -29,26 +27,9 @@ import tools.jackson.databind.json.JsonMapper;
 class ReplayTest {
     private static final Path SHEETS = Project.BENCH.resolve("sheets");
 
-    /** The first look, with something written otherwise in one of its files. */
-    private static Procedure changed(String file, String written, String instead) {
-        Map<String, String> texts = new TreeMap<>();
-        for (Path each : Project.files(Project.BENCH)) {
-            String name = Project.BENCH.relativize(each).toString().replace('\\', '/');
-            if (name.endsWith(".inspection")) {
-                texts.put(name, Project.text(each));
-            }
-        }
-        String before = String.valueOf(texts.get(file));
-        assertThat(before).contains(written);
-        texts.put(file, before.replace(written, instead));
-        String own = String.valueOf(texts.get("first_look.inspection"));
-        // Its rehearsals enter and expect what it says now.
-        SourceText text = SourceText.of("first_look.inspection", own.substring(0, own.indexOf("\nrehearse ")));
-        return Procedure.compile(text, Shelf.of(texts)).orElseThrow();
-    }
-
     private static Procedure withNarrowerLash() {
-        return changed(
+        return Bench.changed(
+                "first_look",
                 "parts/lash.inspection",
                 "require lash[valve] between engine.lash_min and engine.lash_max",
                 "require lash[valve] between engine.lash_min and 0.08 mm");
@@ -107,18 +88,22 @@ class ReplayTest {
         JsonNode summary =
                 JsonMapper.shared().readTree(lines.get(lines.size() - 1)).get("summary");
         assertThat(summary.get("sheets").asInt()).isEqualTo(1_000);
-        assertThat(summary.get("differing").asInt()).isGreaterThan(50);
-        assertThat(summary.get("same").asInt()).isGreaterThan(50);
+        assertThat(summary.get("differing").asInt()).isGreaterThan(200);
+        assertThat(summary.get("same").asInt()).isGreaterThan(200);
         assertThat(summary.get("damaged").asInt()).isGreaterThan(0);
-        assertThat(summary.get("of_other_procedures").asInt()).isGreaterThan(500);
+        assertThat(summary.get("of_other_procedures").asInt()).isBetween(50, 200);
     }
 
     @Test
     void every_kind_of_line_keeps_to_the_schema() {
         List<Procedure> revisions = List.of(
-                changed("first_look.inspection", "displacement between 5 cm3", "displacement between 12 cm3"),
-                changed("parts/joints.inspection", "seals", "sealings"),
-                changed("first_look.inspection", "decide at 95 %", "decide at 99.9 %"));
+                Bench.changed(
+                        "first_look", "first_look.inspection", "displacement between 5 cm3", "displacement between 12 cm3"),
+                Bench.changed("first_look", "first_look.inspection", "decide at 95 %", "decide at 99.9 %"),
+                // An observation and a check that are called otherwise; the rehearsals still call them as before.
+                Bench.edited("first_look", (file, text) -> file.equals("first_look.inspection")
+                        ? text.substring(0, text.indexOf("\nrehearse "))
+                        : text.replaceAll("\\bseals\\b(?=[ :])(?!,)", "sealings").replace("seals_supple", "sealed")));
         for (Procedure now : revisions) {
             Replay replay = replay(now);
             List<String> lines = lines(replay, compare(replay, Project.BENCH));
