@@ -234,8 +234,12 @@ class InspectionTestEngineTest {
         run.testEvents().assertStatistics(stats -> stats.succeeded(1).failed(1));
         AssertionFailedError failure = (AssertionFailedError) thrown(run.testEvents().failed().list());
         assertThat(failure.getMessage())
-                .endsWith("turning.inspection:8:10: expected free passes, got fails\n   flips: 3\n"
-                        + "   here they part: requires flips at most 2: fails\n      flips is 3, above 2\n");
+                .endsWith("""
+                        turning.inspection:8:10: expected free passes, got fails
+                           flips: 3
+                           here they part: requires flips at most 2: fails
+                              flips is 3, above 2
+                        """);
         assertThat(failure.getExpected().getStringRepresentation()).isEqualTo("free passes");
         assertThat(failure.getActual().getStringRepresentation()).isEqualTo("free fails");
     }
