@@ -41,8 +41,8 @@ class ChangedLimitTest {
         Replay replay = Replay.of(Bench.FIRST_LOOK, CHANGED, Cabinet.ofFiles(), UnitSystem.METRIC);
         try (Stream<Comparison> compared = replay.compare(
                 Archive.at(List.of(Project.BENCH.resolve("sheets"))).sheets())) {
-            List<CheckMoved> moved = compared.flatMap(
-                            each -> each instanceof Comparison.Differs differs ? differs.checks().stream() : Stream.of())
+            List<CheckMoved> moved = compared.flatMap(each ->
+                            each instanceof Comparison.Differs differs ? differs.checks().stream() : Stream.of())
                     .filter(check -> check.name().equals("lash_within[intake]"))
                     .toList();
 

@@ -54,7 +54,8 @@ class CoverageTest {
             String name = coverage.procedure().graph().identity().name();
             int least = ON_THE_WAY.getOrDefault(name, 100);
             return DynamicTest.dynamicTest(
-                    name, () -> assertThat(coverage.share().isAtLeast(BigDecimal.valueOf(least)))
+                    name,
+                    () -> assertThat(coverage.share().isAtLeast(BigDecimal.valueOf(least)))
                             .as(() -> CoverageText.of(coverage))
                             .isTrue());
         });
@@ -75,8 +76,9 @@ class CoverageTest {
                         .map(Saying.Kind::word)
                         .toList());
         assertThat(words(SCHEMA.at("/$defs/way/enum")))
-                .isEqualTo(List.copyOf(
-                        Arrays.stream(Way.values()).map(Way::word).collect(Collectors.toCollection(LinkedHashSet::new))));
+                .isEqualTo(List.copyOf(Arrays.stream(Way.values())
+                        .map(Way::word)
+                        .collect(Collectors.toCollection(LinkedHashSet::new))));
     }
 
     @Test
@@ -94,9 +96,12 @@ class CoverageTest {
         List<JsonNode> objects = new ArrayList<>();
         collect(SCHEMA, objects);
 
-        assertThat(objects).hasSizeGreaterThan(6).allSatisfy(object -> assertThat(words(object.get("required")))
-                .isEqualTo(Stream.of(object.get("properties").propertyNames().toArray(String[]::new))
-                        .toList()));
+        assertThat(objects)
+                .hasSizeGreaterThan(6)
+                .allSatisfy(object -> assertThat(words(object.get("required")))
+                        .isEqualTo(Stream.of(
+                                        object.get("properties").propertyNames().toArray(String[]::new))
+                                .toList()));
     }
 
     private static void collect(JsonNode node, List<JsonNode> objects) {

@@ -70,7 +70,9 @@ class RehearsalSchemaTest {
     private static String surprising() {
         return RehearsalJson.write(List.of(
                 played("trial.inspection", Procedure.compile(SourceText.of("trial.inspection", SURPRISING))),
-                played("broken.inspection", Procedure.compile(SourceText.of("broken.inspection", "procedure broken")))));
+                played(
+                        "broken.inspection",
+                        Procedure.compile(SourceText.of("broken.inspection", "procedure broken")))));
     }
 
     @Test
@@ -105,9 +107,8 @@ class RehearsalSchemaTest {
         SCHEMA.findValue("kind").get("enum").forEach(word -> kinds.add(word.asString()));
 
         assertThat(kinds)
-                .isEqualTo(Stream.of(Parting.Kind.values())
-                        .map(Parting.Kind::word)
-                        .toList());
+                .isEqualTo(
+                        Stream.of(Parting.Kind.values()).map(Parting.Kind::word).toList());
         assertThat(example.find()).isTrue();
         assertThat(BenchSheetsTest.complaints("rehearsal", example.group(1))).isEmpty();
         assertThat(BenchSheetsTest.complaintsAboutSchema("rehearsal")).isEmpty();

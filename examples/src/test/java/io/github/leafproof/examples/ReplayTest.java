@@ -98,12 +98,18 @@ class ReplayTest {
     void every_kind_of_line_keeps_to_the_schema() {
         List<Procedure> revisions = List.of(
                 Bench.changed(
-                        "first_look", "first_look.inspection", "displacement between 5 cm3", "displacement between 12 cm3"),
+                        "first_look",
+                        "first_look.inspection",
+                        "displacement between 5 cm3",
+                        "displacement between 12 cm3"),
                 Bench.changed("first_look", "first_look.inspection", "decide at 95 %", "decide at 99.9 %"),
                 // An observation and a check that are called otherwise; the rehearsals still call them as before.
-                Bench.edited("first_look", (file, text) -> file.equals("first_look.inspection")
-                        ? text.substring(0, text.indexOf("\nrehearse "))
-                        : text.replaceAll("\\bseals\\b(?=[ :])(?!,)", "sealings").replace("seals_supple", "sealed")));
+                Bench.edited(
+                        "first_look",
+                        (file, text) -> file.equals("first_look.inspection")
+                                ? text.substring(0, text.indexOf("\nrehearse "))
+                                : text.replaceAll("\\bseals\\b(?=[ :])(?!,)", "sealings")
+                                        .replace("seals_supple", "sealed")));
         for (Procedure now : revisions) {
             Replay replay = replay(now);
             List<String> lines = lines(replay, compare(replay, Project.BENCH));

@@ -115,7 +115,8 @@ class ArchitectureTest {
             .whereLayer("rehearsal")
             .mayOnlyAccessLayers("front door", "source", "diagnostic", "json", "syntax", "formula", "graph", "report")
             .whereLayer("coverage")
-            .mayOnlyAccessLayers("front door", "rehearsal", "source", "syntax", "formula", "graph", "meaning", "report")
+            .mayOnlyAccessLayers(
+                    "json", "front door", "rehearsal", "source", "syntax", "formula", "graph", "meaning", "report")
             .whereLayer("archive")
             .mayOnlyAccessLayers("front door", "json", "source", "formula", "graph", "report")
             .whereLayer("edges")

@@ -31,7 +31,8 @@ class ProcedureSourceTest {
             """;
 
     private static Procedure procedure() {
-        return Procedure.compile(SourceText.of("turns.inspection", OWN), Shelf.of(Map.of("parts/free.inspection", PART)))
+        return Procedure.compile(
+                        SourceText.of("turns.inspection", OWN), Shelf.of(Map.of("parts/free.inspection", PART)))
                 .orElseThrow();
     }
 
@@ -53,7 +54,8 @@ class ProcedureSourceTest {
 
         assertThat(after.graph().identity()).isEqualTo(before.graph().identity());
         assertThat(after.source().text()).isEqualTo(OWN);
-        assertThat(after.parts()).extracting(part -> part.source().sha256())
+        assertThat(after.parts())
+                .extracting(part -> part.source().sha256())
                 .isEqualTo(before.parts().stream()
                         .map(part -> part.source().sha256())
                         .toList());
@@ -96,7 +98,8 @@ class ProcedureSourceTest {
 
     @Test
     void a_procedure_whose_part_did_not_arrive_is_refused_with_its_mistakes() {
-        ProcedureSource alone = new ProcedureSource(ProcedureSource.of(procedure()).own(), List.of());
+        ProcedureSource alone =
+                new ProcedureSource(ProcedureSource.of(procedure()).own(), List.of());
 
         assertThatThrownBy(alone::procedure)
                 .isInstanceOf(IllegalArgumentException.class)

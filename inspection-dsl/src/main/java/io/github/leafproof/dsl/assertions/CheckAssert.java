@@ -149,7 +149,8 @@ public final class CheckAssert extends AbstractAssert<CheckAssert, Report.Check>
     /** Nothing is missing. */
     public CheckAssert isMissingNothing() {
         if (!actual.missing().isEmpty()) {
-            throw failure("expected nothing to be missing for %s, and there is:%s", actual.name(), listed(actual.missing()));
+            throw failure(
+                    "expected nothing to be missing for %s, and there is:%s", actual.name(), listed(actual.missing()));
         }
         return this;
     }

@@ -105,9 +105,11 @@ public final class ReportAssert extends AbstractAssert<ReportAssert, Report> {
                 .filter(check -> check.outcome() == outcome)
                 .map(Report.Check::name)
                 .toList();
-        List<String> missed = Stream.of(names).filter(name -> !found.contains(name)).toList();
-        List<String> more =
-                found.stream().filter(name -> !Arrays.asList(names).contains(name)).toList();
+        List<String> missed =
+                Stream.of(names).filter(name -> !found.contains(name)).toList();
+        List<String> more = found.stream()
+                .filter(name -> !Arrays.asList(names).contains(name))
+                .toList();
         if (!missed.isEmpty() || !more.isEmpty()) {
             throw failureWithActualExpected(
                     found,
@@ -123,7 +125,8 @@ public final class ReportAssert extends AbstractAssert<ReportAssert, Report> {
 
     private String told(List<String> names) {
         return names.stream()
-                .flatMap(name -> actual.checks().stream().filter(check -> check.name().equals(name)))
+                .flatMap(name ->
+                        actual.checks().stream().filter(check -> check.name().equals(name)))
                 .map(check -> "\n   " + check.name() + " " + CheckAssert.summary(check))
                 .collect(Collectors.joining());
     }

@@ -14,7 +14,6 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
 
-
 /** How much of what procedures can say their rehearsals show: asked for beside running them. */
 final class CoverageOptions {
 
@@ -39,7 +38,8 @@ final class CoverageOptions {
     @Option(
             names = "--coverage-html",
             paramLabel = "F",
-            description = "Write it there as a page for a browser: the procedures' own text, with what is shown marked.")
+            description =
+                    "Write it there as a page for a browser: the procedures' own text, with what is shown marked.")
     private @Nullable Path html;
 
     /** Whether its text goes to standard output. */

@@ -157,6 +157,7 @@ final class EdgesCommand implements Callable<Integer> {
             return new Step.Engine(
                     text(card.toAbsolutePath().toString(), engine.span()),
                     variant == null ? null : text(variant, engine.span()),
+                    engine.serial(),
                     engine.span());
         }
         return step instanceof Step.Gauges gauges && tray != null

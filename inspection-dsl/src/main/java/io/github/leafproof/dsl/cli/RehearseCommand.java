@@ -106,8 +106,8 @@ final class RehearseCommand implements Callable<Integer> {
     private List<Path> inputs(List<Path> procedures, List<PlayedFile> all) {
         Stream<Path> parts = IntStream.range(0, all.size())
                 .boxed()
-                .flatMap(each ->
-                        root.partsOf(procedures.get(each), all.get(each).compiled()));
+                .flatMap(
+                        each -> root.partsOf(procedures.get(each), all.get(each).compiled()));
         return Stream.concat(procedures.stream(), Stream.concat(parts, files.read()))
                 .toList();
     }

@@ -45,7 +45,10 @@ public final class CoverageHtml {
             page.append("<div class=\"scroll\"><table>\n");
             for (int number = 0; number < procedures.size(); number++) {
                 Coverage coverage = procedures.get(number);
-                row("", "<a href=\"#p" + (number + 1) + "\">" + Markup.escaped(name(coverage)) + "</a>", coverage.share());
+                row(
+                        "",
+                        "<a href=\"#p" + (number + 1) + "\">" + Markup.escaped(name(coverage)) + "</a>",
+                        coverage.share());
             }
             page.append("</table></div>\n");
         }
@@ -74,14 +77,19 @@ public final class CoverageHtml {
 
     private void row(String style, String first, Share share) {
         page.append("<tr").append(style).append("><th scope=\"row\">").append(first);
-        page.append("</th><td class=\"number\">").append(share.shown()).append(" of ").append(share.asked());
+        page.append("</th><td class=\"number\">")
+                .append(share.shown())
+                .append(" of ")
+                .append(share.asked());
         page.append("</td><td class=\"number\">").append(share.words()).append("</td></tr>\n");
     }
 
     private void procedure(Coverage coverage, int number) {
         CheckGraph.Identity identity = coverage.procedure().graph().identity();
         page.append("<h2 id=\"p").append(number).append("\">").append(Markup.escaped(identity.title()));
-        page.append(" <span class=\"quiet\">").append(Markup.escaped(identity.name())).append(", revision ");
+        page.append(" <span class=\"quiet\">")
+                .append(Markup.escaped(identity.name()))
+                .append(", revision ");
         page.append(identity.revision()).append("</span></h2>\n<div class=\"scroll\"><table>\n");
         row(" class=\"all\"", "all that it can say", coverage.share());
         for (Saying.Kind kind : Saying.Kind.values()) {
@@ -135,7 +143,11 @@ public final class CoverageHtml {
         page.append("<h3>Its rehearsals</h3>\n");
         page.append(rehearsals.isEmpty() ? "<p>It has none.</p>\n" : "<ol class=\"rehearsals\">\n");
         for (int each = 0; each < rehearsals.size(); each++) {
-            page.append("<li id=\"p").append(number).append("-r").append(each + 1).append("\">");
+            page.append("<li id=\"p")
+                    .append(number)
+                    .append("-r")
+                    .append(each + 1)
+                    .append("\">");
             page.append(Markup.escaped(rehearsals.get(each).title().plain()));
             page.append(coverage.isPlayed(each) ? "" : " <span class=\"quiet\">(not played)</span>");
             page.append("</li>\n");

@@ -80,7 +80,9 @@ public final class CoverageJson {
             json.text("way", way.word());
             json.numbers(
                     "shown_by",
-                    coverage.showing(saying, way).stream().map(number -> number + 1).toList());
+                    coverage.showing(saying, way).stream()
+                            .map(number -> number + 1)
+                            .toList());
             json.text("to_show", coverage.isShown(saying, way) ? null : reaching.words(saying, way));
         });
         json.texts("never", saying.never().stream().map(Way::word).toList());

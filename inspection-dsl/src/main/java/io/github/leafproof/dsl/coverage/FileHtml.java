@@ -32,9 +32,10 @@ final class FileHtml {
         this.reaching = new Reaching(coverage.procedure());
         this.at = new Saying[file.text().length()];
         coverage.sayings().stream()
-                .filter(saying -> saying.span().source() == file && !saying.ways().isEmpty())
-                .sorted(Comparator.comparingInt(
-                                (Saying saying) -> saying.span().start() - saying.span().end())
+                .filter(saying ->
+                        saying.span().source() == file && !saying.ways().isEmpty())
+                .sorted(Comparator.comparingInt((Saying saying) ->
+                                saying.span().start() - saying.span().end())
                         .thenComparingInt(saying -> saying.span().start()))
                 .forEach(this::place);
     }
@@ -54,7 +55,10 @@ final class FileHtml {
                 all.stream().mapToInt(saying -> coverage.missing(saying).size()).sum();
         Share share = new Share(asked - missing, asked);
         page.append("<h3 id=\"").append(id).append("\">").append(Markup.escaped(file.name()));
-        page.append(" <span class=\"quiet\">").append(share.shown()).append(" of ").append(share.asked());
+        page.append(" <span class=\"quiet\">")
+                .append(share.shown())
+                .append(" of ")
+                .append(share.asked());
         page.append(", ").append(share.words()).append("</span></h3>\n<div class=\"text\">\n");
         int last = file.lines() - (file.line(file.lines()).isEmpty() ? 1 : 0);
         for (int line = 1; line <= last; line++) {
@@ -74,7 +78,9 @@ final class FileHtml {
         }
         Standing standing = Standing.of(places, coverage);
         page.append("<details class=\"line\" ").append(begin);
-        page.append("><summary class=\"").append(standing.style()).append("\"><span class=\"sign\" aria-hidden=\"true\">");
+        page.append("><summary class=\"")
+                .append(standing.style())
+                .append("\"><span class=\"sign\" aria-hidden=\"true\">");
         page.append(standing.sign()).append("</span><span class=\"hidden\">").append(standing.words());
         page.append("</span>");
         code(line);

@@ -57,6 +57,10 @@ public final class EdgesText {
                     text.append(" variant ")
                             .append(Alternatives.quoted(engine.variant().plain()));
                 }
+                if (engine.serial() != null) {
+                    text.append(" serial ")
+                            .append(Alternatives.quoted(engine.serial().plain()));
+                }
                 text.append("\n");
             } else if (step instanceof Step.Gauges gauges) {
                 text.append("  gauges ")

@@ -38,8 +38,8 @@ final class ProcedureDescriptor extends AbstractTestDescriptor implements Node<R
         this.file = file;
         this.root = root;
         this.compiled = compiled;
-        this.casesByName = byName(
-                compiled.procedure().map(Procedure::rehearsals).orElse(List.of()));
+        this.casesByName =
+                byName(compiled.procedure().map(Procedure::rehearsals).orElse(List.of()));
     }
 
     /**
@@ -85,7 +85,9 @@ final class ProcedureDescriptor extends AbstractTestDescriptor implements Node<R
 
     private boolean isAt(Declaration.Rehearse each, int line) {
         SourceText source = each.span().source();
-        boolean isOwn = compiled.procedure().filter(procedure -> procedure.source() == source).isPresent();
+        boolean isOwn = compiled.procedure()
+                .filter(procedure -> procedure.source() == source)
+                .isPresent();
         return isOwn
                 && source.at(each.span().start()).line() <= line
                 && source.at(each.span().end()).line() >= line;
@@ -146,7 +148,8 @@ final class ProcedureDescriptor extends AbstractTestDescriptor implements Node<R
     @Override
     public RehearsalContext before(RehearsalContext context) {
         if (compiled.procedure().isEmpty()) {
-            throw new JUnitException("the procedure has mistakes\n" + DiagnosticPrinter.print(compiled.diagnostics(), false));
+            throw new JUnitException(
+                    "the procedure has mistakes\n" + DiagnosticPrinter.print(compiled.diagnostics(), false));
         }
         return context;
     }

@@ -139,6 +139,8 @@ final class ProcedureResolver implements SelectorResolver {
     }
 
     private static Set<? extends DiscoverySelector> ids(Collection<UniqueId> ids) {
-        return ids.stream().map(DiscoverySelectors::selectUniqueId).collect(Collectors.toCollection(LinkedHashSet::new));
+        return ids.stream()
+                .map(DiscoverySelectors::selectUniqueId)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 }

@@ -15,8 +15,8 @@ import org.junit.platform.commons.JUnitException;
 import org.junit.platform.engine.TestSource;
 import org.junit.platform.engine.TestTag;
 import org.junit.platform.engine.UniqueId;
-import org.junit.platform.engine.support.descriptor.FilePosition;
 import org.junit.platform.engine.support.descriptor.AbstractTestDescriptor;
+import org.junit.platform.engine.support.descriptor.FilePosition;
 import org.junit.platform.engine.support.descriptor.FileSource;
 import org.junit.platform.engine.support.hierarchical.Node;
 import org.opentest4j.AssertionFailedError;
@@ -67,8 +67,7 @@ final class RehearsalDescriptor extends AbstractTestDescriptor implements Node<R
     }
 
     /** Expected and got, side by side in editors that show both. */
-    private static String words(
-            List<Rehearsed.Surprise> surprises, Function<Rehearsed.Surprise, String> outcome) {
+    private static String words(List<Rehearsed.Surprise> surprises, Function<Rehearsed.Surprise, String> outcome) {
         return surprises.stream()
                 .map(surprise -> surprise.of() + " " + outcome.apply(surprise))
                 .collect(Collectors.joining("\n"));

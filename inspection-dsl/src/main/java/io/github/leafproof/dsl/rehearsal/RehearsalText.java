@@ -43,8 +43,7 @@ public final class RehearsalText {
     }
 
     private void one(Played played) {
-        String came =
-                played.isAsExpected() ? "as expected" : played.judged() == null ? "NOT PLAYED " : "SURPRISE   ";
+        String came = played.isAsExpected() ? "as expected" : played.judged() == null ? "NOT PLAYED " : "SURPRISE   ";
         line("  " + came + "  " + played.title());
         if (!played.isAsExpected()) {
             why(played.rehearsed(), INDENT);

@@ -13,7 +13,8 @@ import java.util.List;
 record RunTotals(int played, long asExpected, long surprises, long notPlayed, long notCompiled) {
 
     static RunTotals of(List<PlayedFile> files) {
-        List<Played> all = files.stream().flatMap(file -> file.played().stream()).toList();
+        List<Played> all =
+                files.stream().flatMap(file -> file.played().stream()).toList();
         long asExpected = all.stream().filter(Played::isAsExpected).count();
         long notPlayed = all.stream().filter(each -> each.judged() == null).count();
         return new RunTotals(

@@ -140,8 +140,8 @@ final class Descent {
     /** Notes which case counted; if another would have come out as expected, this is where the ways part. */
     private Formula turn(Choice choice, UnaryOperator<Formula> whole) {
         List<String> would = choice.others().stream()
-                .filter(other -> whole.apply(other).value(frame) instanceof Value.Judged judged
-                        && judged.outcome() == expected)
+                .filter(other ->
+                        whole.apply(other).value(frame) instanceof Value.Judged judged && judged.outcome() == expected)
                 .findFirst()
                 .map(other -> List.of("with " + other.words() + " instead it would have come out as expected"))
                 .orElse(List.of());

@@ -115,7 +115,9 @@ final class Evidenced {
         if (node instanceof Node.Observation observation) {
             return observation.slot();
         }
-        return node instanceof Node.Fact fact ? fact.slot() : node instanceof Node.Derived derived ? derived.slot() : -1;
+        return node instanceof Node.Fact fact
+                ? fact.slot()
+                : node instanceof Node.Derived derived ? derived.slot() : -1;
     }
 
     private Set<String> read(Formula formula) {

@@ -31,8 +31,7 @@ final class PartingRelease {
         List<Link> links = new ArrayList<>();
         for (ReleaseRule.Clause clause : clauses) {
             boolean holds = clause.when().holds(outcomes);
-            Link link = Link.of(
-                    Kind.RULE, "release", RuleWords.of(clause), holds ? "this decides" : "does not hold");
+            Link link = Link.of(Kind.RULE, "release", RuleWords.of(clause), holds ? "this decides" : "does not hold");
             boolean missed = !holds && clause.result() == expected;
             Link told = holds ? link.with(because(judgement)) : link;
             boolean first = links.stream().noneMatch(Link::parts);

@@ -85,7 +85,8 @@ public final class PartingWays {
             Descent descent = Descent.from(judgement, check.name(), needed, when, frame);
             links.addAll(evidenced.of(descent.formula()));
             links.addAll(descent.turns());
-            links.add(marked(link.with(Account.of(descent.formula(), descent.frame()).reasons())));
+            links.add(marked(
+                    link.with(Account.of(descent.formula(), descent.frame()).reasons())));
         }
         return true;
     }
@@ -126,8 +127,9 @@ public final class PartingWays {
         Parting parting = of(judgement, shut.check(), Outcome.PASSES);
         links.addAll(parting.links());
         decision = parting.decision();
-        List<String> wait =
-                between == 0 ? List.of() : List.of("it waits for " + shut.check().name() + ", near or far");
+        List<String> wait = between == 0
+                ? List.of()
+                : List.of("it waits for " + shut.check().name() + ", near or far");
         links.add(gate(verdict.blockedBy().get(0)).with(wait));
         verdict.blockedBy().stream().skip(1).forEach(gate -> links.add(gate(gate)));
     }
@@ -176,8 +178,8 @@ public final class PartingWays {
     private void decide() {
         Conformity sure = verdict.conformity();
         if (sure != null && sure.low() < 1 && sure.high() > 0 && verdict.outcome() != Outcome.CONTRADICTED) {
-            decision = "the probability that it holds is " + Reporting.probabilityWords(sure.low(), sure.high())
-                    + "; " + evidenced.decision();
+            decision = "the probability that it holds is " + Reporting.probabilityWords(sure.low(), sure.high()) + "; "
+                    + evidenced.decision();
         }
     }
 
@@ -194,8 +196,6 @@ public final class PartingWays {
     }
 
     private static String outcome(Value value) {
-        return value instanceof Value.Judged judged
-                ? judged.outcome().word().replace('_', ' ')
-                : "not known";
+        return value instanceof Value.Judged judged ? judged.outcome().word().replace('_', ' ') : "not known";
     }
 }

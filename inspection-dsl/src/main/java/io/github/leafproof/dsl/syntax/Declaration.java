@@ -190,7 +190,8 @@ public sealed interface Declaration {
         Span span();
 
         /** {@code engine "cards/quillan-15.json" variant "early cam" serial "Q15-20417"}. */
-        record Engine(Text card, @Nullable Text variant, @Nullable Text serial, Span span) implements Step {}
+        record Engine(
+                Text card, @Nullable Text variant, @Nullable Text serial, Span span) implements Step {}
 
         /** {@code gauges "trays/bench-one.json"}. */
         record Gauges(Text tray, Span span) implements Step {}

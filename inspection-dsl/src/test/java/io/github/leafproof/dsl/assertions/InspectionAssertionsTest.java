@@ -61,8 +61,7 @@ class InspectionAssertionsTest {
                 rehearse "it" {
                   engine "cards/quillan-15.json" variant "late cam"
                   gauges "trays/bench-one.json"
-                """ + enter
-                + "  expect turns passes\n}\n";
+                """ + enter + "  expect turns passes\n}\n";
         return Reporting.of(Rehearsing.of(
                         Procedure.compile(SourceText.of("trial.inspection", text))
                                 .orElseThrow(),
@@ -174,14 +173,15 @@ class InspectionAssertionsTest {
 
     private static String message(ThrowingCallable statement) {
         Throwable thrown = catchThrowable(statement);
-        return thrown == null ? "(nothing)" : String.valueOf(thrown.getMessage()).strip();
+        return thrown == null
+                ? "(nothing)"
+                : String.valueOf(thrown.getMessage()).strip();
     }
 
     @Test
     void a_loops_check_without_its_round_is_told_which_rounds_there_are() {
-        Report loop = Reporting.of(
-                Rehearsing.of(
-                                Procedure.compile(SourceText.of("loop.inspection", """
+        Report loop = Reporting.of(Rehearsing.of(
+                        Procedure.compile(SourceText.of("loop.inspection", """
                                 procedure loop "Loop" revision 1
                                 for valve in intake, exhaust {
                                   observe free[valve] : yes/no ask "{valve} free?"
@@ -192,12 +192,11 @@ class InspectionAssertionsTest {
                                   enter free[intake] yes
                                   expect turns[intake] passes
                                 }
-                                """)).orElseThrow(),
-                                BENCH)
-                        .play()
-                        .get(0)
-                        .judgement()
-                        .orElseThrow());
+                                """)).orElseThrow(), BENCH)
+                .play()
+                .get(0)
+                .judgement()
+                .orElseThrow());
 
         assertThat(loop).check("turns[intake]").passes();
         assertThat(catchThrowable(() -> assertThat(loop).check("turns")))

@@ -432,9 +432,11 @@ class ProcedureDraftTest {
     @Test
     void the_number_on_the_engine_stands_behind_its_card() {
         assertThat(ProcedureDraft.named("small", "Small", 1)
-                        .rehearse("a case", rehearsal -> rehearsal
-                                .engine("cards/quillan-15.json", "late cam")
-                                .serial("Q15-20417"))
+                        .rehearse(
+                                "a case",
+                                rehearsal -> rehearsal
+                                        .engine("cards/quillan-15.json", "late cam")
+                                        .serial("Q15-20417"))
                         .text())
                 .endsWith("  engine \"cards/quillan-15.json\" variant \"late cam\"\n  serial \"Q15-20417\"\n}\n");
     }

@@ -78,8 +78,15 @@ class CoverageOptionsTest {
         Path html = here.resolve("cover.html");
 
         Terminal said = Terminal.run(
-                "rehearse", "--json", "--min", "90", "--coverage-json", json.toString(), "--coverage-html",
-                html.toString(), procedure);
+                "rehearse",
+                "--json",
+                "--min",
+                "90",
+                "--coverage-json",
+                json.toString(),
+                "--coverage-html",
+                html.toString(),
+                procedure);
 
         assertThat(said.exit()).isEqualTo(1);
         assertThat(said.out()).startsWith("{").doesNotContain("things that it can say");

@@ -43,8 +43,9 @@ class RehearseCommandTest {
         }
         file("parts/flips.inspection", "observe flips : count ask \"Flips\"\n");
         file("turning.inspection", procedure("turning", "use \"parts/flips.inspection\"\n") + GOOD);
-        file("deep/again.inspection", procedure("again", "observe flips : count ask \"Flips\"\n") + GOOD.replace(
-                "../", "../../"));
+        file(
+                "deep/again.inspection",
+                procedure("again", "observe flips : count ask \"Flips\"\n") + GOOD.replace("../", "../../"));
     }
 
     private static String procedure(String name, String observes) {
@@ -113,8 +114,8 @@ class RehearseCommandTest {
     void a_folder_without_procedures_is_told() throws IOException {
         Path empty = Files.createDirectories(here.resolve("empty"));
 
-        Terminal said = Terminal.run(
-                "rehearse", empty.toString(), shop.resolve("parts").toString());
+        Terminal said =
+                Terminal.run("rehearse", empty.toString(), shop.resolve("parts").toString());
 
         assertThat(said.exit()).isEqualTo(2);
         hold("no-procedures", said);
@@ -135,7 +136,8 @@ class RehearseCommandTest {
     void a_card_that_is_not_there_is_told_at_each_case_that_names_it() throws IOException {
         Files.delete(here.resolve("cards/quillan-15.json"));
 
-        Terminal said = Terminal.run("rehearse", shop.resolve("turning.inspection").toString());
+        Terminal said =
+                Terminal.run("rehearse", shop.resolve("turning.inspection").toString());
 
         assertThat(said.exit()).isEqualTo(2);
         hold("no-card", said);
@@ -178,14 +180,15 @@ class RehearseCommandTest {
         Terminal said = Terminal.run("rehearse", shop.toString(), "--junit-xml", xml.toString());
 
         assertThat(said.exit()).isEqualTo(2);
-        assertThat(said.out()).contains("3 procedures, 4 rehearsals: 3 as expected, 1 surprise, 1 procedure with mistakes");
+        assertThat(said.out())
+                .contains("3 procedures, 4 rehearsals: 3 as expected, 1 surprise, 1 procedure with mistakes");
         Golden.hold("cli/rehearse-xml", Files.readString(xml).replace(here.toString(), "HERE"));
     }
 
     @Test
     void results_are_never_written_over_what_they_were_made_from() throws IOException {
-        for (String read : new String[] {"shop/turning.inspection", "shop/parts/flips.inspection", "cards/quillan-15.json"
-        }) {
+        for (String read :
+                new String[] {"shop/turning.inspection", "shop/parts/flips.inspection", "cards/quillan-15.json"}) {
             Path file = here.resolve(read);
             String before = Files.readString(file);
 

@@ -18,17 +18,15 @@ import org.xml.sax.InputSource;
 /** The page that shows a procedure's text with what its rehearsals show of it. */
 class CoverageHtmlTest {
 
-    private static final Procedure FIRST_LOOK = Procedure.read(Rehearsals.BENCH.resolve("first_look.inspection"))
-            .orElseThrow();
+    private static final Procedure FIRST_LOOK =
+            Procedure.read(Rehearsals.BENCH.resolve("first_look.inspection")).orElseThrow();
 
     private static final String PAGE =
             CoverageHtml.write(List.of(Coverage.of(FIRST_LOOK, Rehearsals.played(FIRST_LOOK))));
 
     private static Document read(String page) throws Exception {
         // Written so that it is XML as well, and can be looked through with what every Java has.
-        return DocumentBuilderFactory.newInstance()
-                .newDocumentBuilder()
-                .parse(new InputSource(new StringReader(page)));
+        return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(page)));
     }
 
     private static List<Element> all(Document page, String tag) {
@@ -44,15 +42,13 @@ class CoverageHtmlTest {
     void every_line_says_by_a_sign_and_in_words_what_its_colour_says() {
         Golden.hold(
                 "coverage-html",
-                CoverageHtml.write(List.of(coverage(
-                                """
+                CoverageHtml.write(List.of(coverage("""
                                 observe free : yes/no ask "Free?"
                                 observe dry : yes/no ask "<Dry> & clean?"
                                 check turns "It turns" { require free
                                   and dry }
                                 check dry_inside "Dry" { require dry if fails advise "Let it \\"run\\" out" }
-                                """,
-                                "enter free yes, dry no")))
+                                """, "enter free yes, dry no")))
                         .replaceFirst("(?s)<style>.*</style>", "<style>…</style>"));
     }
 
@@ -74,13 +70,18 @@ class CoverageHtmlTest {
         Document page = read(PAGE);
         List<String> ids = new ArrayList<>();
         for (String tag : List.of("h2", "h3", "div", "details", "li")) {
-            all(page, tag).stream().map(each -> each.getAttribute("id")).filter(id -> !id.isEmpty()).forEach(ids::add);
+            all(page, tag).stream()
+                    .map(each -> each.getAttribute("id"))
+                    .filter(id -> !id.isEmpty())
+                    .forEach(ids::add);
         }
 
         assertThat(PAGE).doesNotContain("<script", "src=", "@import", "url(", "http");
         assertThat(ids).doesNotHaveDuplicates();
-        assertThat(all(page, "a")).hasSizeGreaterThan(100).allSatisfy(link -> assertThat(ids)
-                .contains(link.getAttribute("href").substring(1)));
+        assertThat(all(page, "a"))
+                .hasSizeGreaterThan(100)
+                .allSatisfy(link ->
+                        assertThat(ids).contains(link.getAttribute("href").substring(1)));
     }
 
     @Test

@@ -136,7 +136,8 @@ class WhatCanBeSaidTest {
         assertThat(ways(coverage("""
                 observe play : series of length ask "Play"
                 check steady "Steady" { require mean(play) between 1 mm and 2 mm }
-                """), "check steady")).containsExactly("passes", "fails low", "fails high", "open", "untested");
+                """), "check steady"))
+                .containsExactly("passes", "fails low", "fails high", "open", "untested");
     }
 
     @Test

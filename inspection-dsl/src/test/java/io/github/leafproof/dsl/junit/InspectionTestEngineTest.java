@@ -82,7 +82,8 @@ class InspectionTestEngineTest {
                 procedure("again", "observe flips : count ask \"Flips\"\n")
                         + CASES.replace("\"cards", "\"../cards").replace("\"trays", "\"../trays"));
         Thread.currentThread()
-                .setContextClassLoader(new URLClassLoader(new URL[] {classes.toUri().toURL()}, before));
+                .setContextClassLoader(
+                        new URLClassLoader(new URL[] {classes.toUri().toURL()}, before));
     }
 
     @AfterEach
@@ -109,7 +110,8 @@ class InspectionTestEngineTest {
     /** The ids of the tests that were run, without what they have in common. */
     private static List<String> ids(EngineExecutionResults run) {
         return run.testEvents().started().stream()
-                .map(event -> event.getTestDescriptor().getUniqueId().toString().substring("[engine:leafproof]/".length()))
+                .map(event ->
+                        event.getTestDescriptor().getUniqueId().toString().substring("[engine:leafproof]/".length()))
                 .toList();
     }
 
@@ -145,7 +147,8 @@ class InspectionTestEngineTest {
         assertThat(ids(run(selectClasspathResource("shop")))).hasSize(4);
         assertThat(ids(run(selectPackage("shop")))).hasSize(4);
         assertThat(ids(run(selectPackage("shop.deep")))).hasSize(2);
-        assertThat(ids(run(selectDirectory(classes.resolve("shop/deep").toFile())))).hasSize(2);
+        assertThat(ids(run(selectDirectory(classes.resolve("shop/deep").toFile()))))
+                .hasSize(2);
         assertThat(ids(run(selectUri(classes.resolve("shop").toUri())))).hasSize(4);
     }
 
@@ -165,7 +168,8 @@ class InspectionTestEngineTest {
         List<String> stiff = turning().subList(1, 2);
 
         assertThat(ids(run(selectUniqueId(TURNING + "/[rehearsal:too stiff]")))).isEqualTo(stiff);
-        assertThat(ids(run(selectFile(turning.toFile(), FilePosition.from(12))))).isEqualTo(stiff);
+        assertThat(ids(run(selectFile(turning.toFile(), FilePosition.from(12)))))
+                .isEqualTo(stiff);
         assertThat(ids(run(selectClasspathResource("shop/turning.inspection", FilePosition.from(10, 3)))))
                 .isEqualTo(stiff);
         assertThat(ids(run(selectFile(turning.toFile(), FilePosition.from(2))))).isEqualTo(turning());
@@ -192,17 +196,21 @@ class InspectionTestEngineTest {
 
     @Test
     void a_test_knows_where_it_is_written_and_what_it_is_called() {
-        EngineExecutionResults run = run(selectFile(classes.resolve("shop/turning.inspection").toFile()));
+        EngineExecutionResults run =
+                run(selectFile(classes.resolve("shop/turning.inspection").toFile()));
 
         TestDescriptor stiff = run.testEvents().started().list().get(1).getTestDescriptor();
         TestDescriptor turning = stiff.getParent().orElseThrow();
         FileSource at = (FileSource) stiff.getSource().orElseThrow();
         assertThat(stiff.getDisplayName()).isEqualTo("too stiff");
-        assertThat(at.getFile()).isEqualTo(classes.resolve("shop/turning.inspection").toFile());
+        assertThat(at.getFile())
+                .isEqualTo(classes.resolve("shop/turning.inspection").toFile());
         assertThat(at.getPosition()).contains(org.junit.platform.engine.support.descriptor.FilePosition.from(10, 10));
         assertThat(turning.getDisplayName()).isEqualTo("Turning over");
         assertThat(turning.getLegacyReportingName()).isEqualTo("turning");
-        assertThat(turning.getSource()).contains(FileSource.from(classes.resolve("shop/turning.inspection").toFile()));
+        assertThat(turning.getSource())
+                .contains(FileSource.from(
+                        classes.resolve("shop/turning.inspection").toFile()));
     }
 
     @Test
@@ -232,9 +240,9 @@ class InspectionTestEngineTest {
         EngineExecutionResults run = run(selectClasspathResource("shop/turning.inspection"));
 
         run.testEvents().assertStatistics(stats -> stats.succeeded(1).failed(1));
-        AssertionFailedError failure = (AssertionFailedError) thrown(run.testEvents().failed().list());
-        assertThat(failure.getMessage())
-                .endsWith("""
+        AssertionFailedError failure =
+                (AssertionFailedError) thrown(run.testEvents().failed().list());
+        assertThat(failure.getMessage()).endsWith("""
                         turning.inspection:8:10: expected free passes, got fails
                            flips: 3
                            here they part: requires flips at most 2: fails
@@ -281,10 +289,12 @@ class InspectionTestEngineTest {
         int second = CASES.indexOf("rehearse", 1);
         file(
                 "shop/turning.inspection",
-                procedure("turning", "use \"parts/flips.inspection\"\n") + CASES.substring(second)
+                procedure("turning", "use \"parts/flips.inspection\"\n")
+                        + CASES.substring(second)
                         + CASES.substring(0, second));
 
-        assertThat(ids(run(selectUniqueId(TURNING)))).containsExactly(turning().get(1), turning().get(0));
+        assertThat(ids(run(selectUniqueId(TURNING))))
+                .containsExactly(turning().get(1), turning().get(0));
     }
 
     @Test
@@ -298,7 +308,13 @@ class InspectionTestEngineTest {
         EngineExecutionResults run = run(selectFile(file.toFile()));
 
         run.testEvents().assertStatistics(stats -> stats.succeeded(2));
-        String id = run.testEvents().started().list().get(1).getTestDescriptor().getUniqueId().toString();
+        String id = run.testEvents()
+                .started()
+                .list()
+                .get(1)
+                .getTestDescriptor()
+                .getUniqueId()
+                .toString();
         assertThat(id).contains("[procedure:").doesNotContain("classpath");
         assertThat(ids(run(selectUniqueId(id)))).hasSize(1);
     }
@@ -308,11 +324,13 @@ class InspectionTestEngineTest {
         file("shop/deep/using.inspection", procedure("using", "use \"parts/flips.inspection\"\n"));
 
         EngineExecutionResults whole = EngineTestKit.engine("leafproof")
-                .configurationParameter("leafproof.root", classes.resolve("shop").toString())
+                .configurationParameter(
+                        "leafproof.root", classes.resolve("shop").toString())
                 .selectors(selectPackage("shop.deep"))
                 .execute();
 
-        assertThat(run(selectPackage("shop.deep")).containerEvents().failed().count()).isEqualTo(1);
+        assertThat(run(selectPackage("shop.deep")).containerEvents().failed().count())
+                .isEqualTo(1);
         assertThat(whole.containerEvents().failed().count()).isZero();
     }
 

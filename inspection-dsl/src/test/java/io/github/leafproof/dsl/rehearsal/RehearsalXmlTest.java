@@ -22,9 +22,7 @@ class RehearsalXmlTest {
     private static final Path BENCH = Path.of("..", "examples", "bench");
 
     private static Document read(String xml) throws Exception {
-        return DocumentBuilderFactory.newInstance()
-                .newDocumentBuilder()
-                .parse(new InputSource(new StringReader(xml)));
+        return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(xml)));
     }
 
     private static PlayedFile file(String name, String text) {
@@ -83,8 +81,7 @@ class RehearsalXmlTest {
     }
 
     private static List<String> counts(Element element) {
-        return List.of(
-                element.getAttribute("tests"), element.getAttribute("failures"), element.getAttribute("errors"));
+        return List.of(element.getAttribute("tests"), element.getAttribute("failures"), element.getAttribute("errors"));
     }
 
     /** A file may be called what it likes, also with characters that XML cannot write (XML 1.0, clause 2.2). */
@@ -93,7 +90,6 @@ class RehearsalXmlTest {
         Document read = read(RehearsalXml.write(List.of(file(name, "procedure broken"))));
 
         String written = suite(read, 0).getAttribute("name");
-        assertThat(written.codePointCount(0, written.length()))
-                .isEqualTo(name.codePointCount(0, name.length()));
+        assertThat(written.codePointCount(0, written.length())).isEqualTo(name.codePointCount(0, name.length()));
     }
 }

@@ -108,9 +108,8 @@ class RehearsingTest {
 
     @Test
     void an_engine_has_the_number_that_the_rehearsal_gives_it() {
-        Procedure procedure = Procedure.compile(SourceText.of(
-                        "trial.inspection",
-                        """
+        Procedure procedure =
+                Procedure.compile(SourceText.of("trial.inspection", """
                         procedure trial "A trial" revision 1
                         observe number : text ask "Number?"
                         check same "Same" { require number is engine.serial }
@@ -126,8 +125,7 @@ class RehearsingTest {
                           engine "cards/quillan-10.json" gauges "trays/bench-one.json"
                           enter number "Q15-1" expect same untested
                         }
-                        """))
-                .orElseThrow();
+                        """)).orElseThrow();
 
         assertThat(Rehearsing.run(procedure, BENCH)).hasSize(3).allMatch(Rehearsed::isAsExpected);
     }

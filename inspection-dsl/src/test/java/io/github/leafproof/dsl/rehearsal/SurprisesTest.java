@@ -63,22 +63,17 @@ class SurprisesTest {
             """;
 
     static Played played(String steps) {
-        String rehearsal =
-                """
+        String rehearsal = """
                 rehearse "a case" {
                   engine "cards/quillan-15.json" variant "late cam"
                   gauges "trays/bench-one.json"
-                """
-                        + steps.strip().indent(2) + "}\n";
+                """ + steps.strip().indent(2) + "}\n";
         Compiled compiled = Procedure.compile(SourceText.of("trial.inspection", PROCEDURE + rehearsal));
         return Rehearsing.of(compiled.orElseThrow(), BENCH).play().get(0);
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             passes-got-open         | enter plate yes, head 21 degC, room 21 degC, lash passes "0.05" refuses "0.06+0.10" | expect inside passes
             passes-got-fails        | enter plate yes, head 21 degC, room 21 degC, lash passes "0.06+0.10"                | expect inside passes
             passes-got-blocked      | enter plate yes, head 33 degC, room 21 degC, lash passes "0.05" refuses "0.08" | expect inside passes
@@ -113,9 +108,11 @@ class SurprisesTest {
 
         assertThat(played.problems()).isEmpty();
         assertThat(played.isAsExpected()).isFalse();
-        assertThat(played.rehearsed().surprises()).singleElement().satisfies(surprise -> assertThat(
-                        surprise.way().links().stream().filter(Parting.Link::parts))
-                .hasSize(1));
+        assertThat(played.rehearsed().surprises())
+                .singleElement()
+                .satisfies(
+                        surprise -> assertThat(surprise.way().links().stream().filter(Parting.Link::parts))
+                                .hasSize(1));
         Golden.hold("rehearsal/" + kind, RehearsalText.why(played));
     }
 
@@ -127,9 +124,10 @@ class SurprisesTest {
                 expect release hold
                 """).judgement().orElseThrow();
 
-        Stream<Parting> checks = judgement.verdicts().stream().flatMap(verdict -> Stream.of(Outcome.values())
-                .filter(other -> other != verdict.outcome())
-                .map(other -> PartingWays.of(judgement, verdict.check(), other)));
+        Stream<Parting> checks = judgement.verdicts().stream()
+                .flatMap(verdict -> Stream.of(Outcome.values())
+                        .filter(other -> other != verdict.outcome())
+                        .map(other -> PartingWays.of(judgement, verdict.check(), other)));
         Stream<Parting> releases = Stream.of(Release.values())
                 .filter(other -> other != judgement.release().release())
                 .map(other -> PartingWays.of(judgement, other));

@@ -44,7 +44,10 @@ public final class ReplayAnArchive {
     static Dataset<String> results(SparkSession spark, Procedure old, Procedure now, Path archive) throws IOException {
         Path folder = Objects.requireNonNull(archive.toAbsolutePath().getParent());
         SheetsInSpark sheets = new SheetsInSpark(
-                String.valueOf(archive.getFileName()), ProcedureSource.of(old), ProcedureSource.of(now), filesBelow(folder));
+                String.valueOf(archive.getFileName()),
+                ProcedureSource.of(old),
+                ProcedureSource.of(now),
+                filesBelow(folder));
         return numbered(spark, archive).mapPartitions(sheets, Encoders.STRING());
     }
 
@@ -76,13 +79,16 @@ public final class ReplayAnArchive {
                 .schema("result STRING, old STRUCT<release: STRING>, new STRUCT<release: STRING>")
                 .json(results);
         Dataset<Row> counted = read.selectExpr(
-                        "result", "coalesce(old.release, 'not judged') AS before", "coalesce(new.release, 'not judged') AS after")
+                        "result",
+                        "coalesce(old.release, 'not judged') AS before",
+                        "coalesce(new.release, 'not judged') AS after")
                 .selectExpr("CASE WHEN result = 'differs' AND before <> after"
                         + " THEN concat(before, ' → ', after) ELSE result END AS came_out")
                 .groupBy("came_out")
                 .count()
                 .orderBy("came_out");
-        return counted.map((MapFunction<Row, String>) row -> row.getString(0) + ": " + row.getLong(1), Encoders.STRING())
+        return counted.map(
+                        (MapFunction<Row, String>) row -> row.getString(0) + ": " + row.getLong(1), Encoders.STRING())
                 .collectAsList();
     }
 }

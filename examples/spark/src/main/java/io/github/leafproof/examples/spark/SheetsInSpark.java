@@ -36,13 +36,13 @@ record SheetsInSpark(String archive, ProcedureSource old, ProcedureSource now, M
     /** The results of some lines, in their order; with each line comes its number, counted from 0. */
     @Override
     public Iterator<String> call(Iterator<Tuple2<byte[], Long>> lines) {
-        Replay replay =
-                Replay.of(old.procedure(), now.procedure(), Cabinet.holding(files), UnitSystem.METRIC);
+        Replay replay = Replay.of(old.procedure(), now.procedure(), Cabinet.holding(files), UnitSystem.METRIC);
         Iterable<Tuple2<byte[], Long>> all = () -> lines;
         return StreamSupport.stream(all.spliterator(), false)
                 .map(line -> SheetLine.of(archive, line._2() + 1, line._1()))
                 .filter(line -> !line.isBlank())
-                .map(line -> ReplayJson.of(replay.compare(Filed.of(line, Path.of("")))).stripTrailing())
+                .map(line -> ReplayJson.of(replay.compare(Filed.of(line, Path.of(""))))
+                        .stripTrailing())
                 .iterator();
     }
 }

@@ -58,7 +58,8 @@ class ReplayAnArchiveTest {
         Files.createDirectories(changed.resolve("parts"));
         for (Path folder : List.of(Path.of(""), Path.of("parts"))) {
             try (Stream<Path> files = Files.list(BENCH.resolve(folder))) {
-                for (Path file : (Iterable<Path>) files.filter(each -> each.toString().endsWith(".inspection"))::iterator) {
+                for (Path file :
+                        (Iterable<Path>) files.filter(each -> each.toString().endsWith(".inspection"))::iterator) {
                     Files.writeString(
                             changed.resolve(folder.resolve(String.valueOf(file.getFileName()))),
                             Files.readString(file)
@@ -95,7 +96,8 @@ class ReplayAnArchiveTest {
         assertThat(movements).contains("same: " + tally.same(), "damaged: " + tally.damaged());
         for (Tally.Moved moved : tally.releases()) {
             assertThat(movements)
-                    .contains(moved.movement().before() + " → " + moved.movement().after() + ": " + moved.engines());
+                    .contains(
+                            moved.movement().before() + " → " + moved.movement().after() + ": " + moved.engines());
         }
     }
 
@@ -114,9 +116,9 @@ class ReplayAnArchiveTest {
     private static List<String> replayed() {
         String folder = here.resolve("kept").toString().replace('\\', '/') + "/";
         List<String> lines = new ArrayList<>();
-        compared().forEach(comparison -> lines.add(ReplayJson.of(comparison)
-                .strip()
-                .replace(folder, "")));
+        compared()
+                .forEach(comparison ->
+                        lines.add(ReplayJson.of(comparison).strip().replace(folder, "")));
         return lines;
     }
 }
