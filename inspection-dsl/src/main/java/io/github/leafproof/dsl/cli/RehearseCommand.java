@@ -71,8 +71,10 @@ final class RehearseCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (outputs.json() && coverage.isPrinted()) {
-            console.once("leafproof: --json and --coverage cannot both go to standard output\n"
-                    + "   help: write the coverage to a file: --coverage-json F, or --coverage-html F\n");
+            console.once("""
+                    leafproof: --json and --coverage cannot both go to standard output
+                       help: write the coverage to a file: --coverage-json F, or --coverage-html F
+                    """);
             return Exit.BAD_INPUT.code();
         }
         Optional<List<Path>> procedures = new GivenFiles(console).procedures(given);

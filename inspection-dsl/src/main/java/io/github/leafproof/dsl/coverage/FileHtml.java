@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** The text of one file with its places marked. Where one place lies in another, the smaller is marked. */
@@ -97,7 +98,7 @@ final class FileHtml {
         int end = start + file.line(line).length();
         int from = start;
         for (int offset = start; offset <= end; offset++) {
-            if (offset == end || at[offset] != at[from]) {
+            if (offset == end || !Objects.equals(at[offset], at[from])) {
                 stretch(from, offset);
                 from = offset;
             }

@@ -219,7 +219,7 @@ public final class Edges {
             for (Verdict verdict : judgement.verdicts()) {
                 boolean otherwise =
                         verdict.outcome() != base.verdict(verdict.check()).outcome();
-                if (otherwise && verdict.check() != check) {
+                if (otherwise && verdict.check().number() != check.number()) {
                     expected.add(
                             verdict.check().name() + " " + verdict.outcome().word());
                 }

@@ -16,9 +16,9 @@ public final class MutantsJson {
             page.text("format", "leafproof-mutants/1");
             page.texts("procedures", report.files());
             page.number("rehearsals", report.rehearsals());
-            page.number("noticed", (int) report.noticed());
-            page.number("decide_alike", (int) report.same());
-            page.number("do_not_compile", (int) report.refused());
+            page.number("noticed", report.noticed());
+            page.number("decide_alike", report.same());
+            page.number("do_not_compile", report.refused());
             page.list("surviving", report.surviving(), judged -> survivor(judged, accepted, page));
         });
     }

@@ -50,7 +50,7 @@ class CiPageTest {
         int asked = 0;
         Matcher command = COMMAND.matcher(Files.readString(PAGE));
         while (command.find()) {
-            String verb = command.group(1).split(" ")[0];
+            String verb = command.group(1).split(" ", -1)[0];
             String help = Terminal.run(verb, "--help").out();
             asked++;
             Pattern.compile("--[a-z-]+")
@@ -71,7 +71,7 @@ class CiPageTest {
     /** The words of a command as a shell in the folder of the bench would hand them over. */
     private String[] typed(String command) throws IOException {
         List<String> words = new ArrayList<>();
-        for (String word : command.split(" ")) {
+        for (String word : command.split(" ", -1)) {
             if (word.contains("*")) {
                 words.addAll(matching(word));
             } else {
