@@ -31,15 +31,17 @@ final class ProcedureDescriptor extends AbstractTestDescriptor implements Node<R
     private final Path file;
     private final Path root;
     private final Compiled compiled;
-    private final Map<String, Declaration.Rehearse> casesByName;
+
+    /** By their titles, which stay the same when rehearsals change places; the compiler lets no title stand twice. */
+    private final Map<String, Declaration.Rehearse> cases = new LinkedHashMap<>();
 
     private ProcedureDescriptor(UniqueId id, String name, Path file, Path root, Compiled compiled) {
         super(id, name, FileSource.from(file.toFile()));
         this.file = file;
         this.root = root;
         this.compiled = compiled;
-        this.casesByName =
-                byName(compiled.procedure().map(Procedure::rehearsals).orElse(List.of()));
+        compiled.procedure().map(Procedure::rehearsals).orElse(List.of()).forEach(each -> cases.put(
+                each.title().plain(), each));
     }
 
     /**
@@ -56,28 +58,14 @@ final class ProcedureDescriptor extends AbstractTestDescriptor implements Node<R
         return new ProcedureDescriptor(id, name, file, named, compiled);
     }
 
-    /** By their titles, which stay the same when rehearsals change places; of several of one title the later are counted. */
-    private static Map<String, Declaration.Rehearse> byName(List<Declaration.Rehearse> cases) {
-        Map<String, Declaration.Rehearse> byName = new LinkedHashMap<>();
-        for (Declaration.Rehearse each : cases) {
-            String title = each.title().plain();
-            String name = title;
-            for (int count = 2; byName.containsKey(name); count++) {
-                name = title + " (" + count + ")";
-            }
-            byName.put(name, each);
-        }
-        return byName;
-    }
-
     /** The unique ids of its rehearsals, in the order of the file. */
-    List<UniqueId> cases() {
-        return casesByName.keySet().stream().map(this::idOf).toList();
+    List<UniqueId> caseIds() {
+        return cases.keySet().stream().map(this::idOf).toList();
     }
 
     /** The rehearsal that a line of the procedure's own file stands in. */
     Optional<UniqueId> caseAt(int line) {
-        return casesByName.entrySet().stream()
+        return cases.entrySet().stream()
                 .filter(each -> isAt(each.getValue(), line))
                 .findFirst()
                 .map(each -> idOf(each.getKey()));
@@ -99,7 +87,7 @@ final class ProcedureDescriptor extends AbstractTestDescriptor implements Node<R
 
     /** A rehearsal by the name that its unique id has for it. */
     Optional<RehearsalDescriptor> rehearsal(String name) {
-        return Optional.ofNullable(casesByName.get(name))
+        return Optional.ofNullable(cases.get(name))
                 .map(written -> new RehearsalDescriptor(idOf(name), name, written));
     }
 

@@ -82,7 +82,7 @@ final class ProcedureResolver implements SelectorResolver {
         if (last.getType().equals(ProcedureDescriptor.SEGMENT)) {
             return context.addToParent(parent -> FileKey.file(last.getValue())
                             .map(file -> ProcedureDescriptor.of(selector.getUniqueId(), file, root)))
-                    .map(found -> Resolution.match(Match.exact(found, () -> ids(found.cases()))))
+                    .map(found -> Resolution.match(Match.exact(found, () -> ids(found.caseIds()))))
                     .orElseGet(Resolution::unresolved);
         }
         if (last.getType().equals(RehearsalDescriptor.SEGMENT)) {

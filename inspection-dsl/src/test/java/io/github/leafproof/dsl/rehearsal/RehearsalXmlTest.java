@@ -8,12 +8,16 @@ import io.github.leafproof.dsl.source.SourceText;
 import java.io.StringReader;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.NamedNodeMap;
+import org.w3c.dom.NodeList;
 import org.xml.sax.InputSource;
 
 /** What CI servers read, read back with the JDK's own parser. */
@@ -69,6 +73,35 @@ class RehearsalXmlTest {
                 .startsWith("trial.inspection:8:10: expected free open, got passes\n");
         assertThat(((Element) read.getElementsByTagName("error").item(0)).getAttribute("message"))
                 .contains("nowhere");
+    }
+
+    /**
+     * surefire-test-report.xsd of Apache Maven Surefire asks for all of these but the class name and the message, and
+     * junit-10.xsd of Jenkins' xUnit plugin for some; both know them all. The golden file was held against both by hand.
+     */
+    @Test
+    void every_element_has_what_the_published_schemas_ask_for() throws Exception {
+        Document read = read(RehearsalXml.write(List.of(
+                file("surprised", cases("a surprise", "open")),
+                file("lost", cases("lost", "passes").replace("cards/", "nowhere/")))));
+
+        assertThat(attributes(read, "testsuite")).containsOnly("errors failures name skipped tests time");
+        assertThat(attributes(read, "testcase")).containsOnly("classname name time");
+        assertThat(attributes(read, "failure")).containsExactly("message type");
+        assertThat(attributes(read, "error")).containsExactly("message type");
+    }
+
+    private static List<String> attributes(Document read, String element) {
+        NodeList found = read.getElementsByTagName(element);
+        return IntStream.range(0, found.getLength())
+                .mapToObj(number -> {
+                    NamedNodeMap attributes = found.item(number).getAttributes();
+                    return IntStream.range(0, attributes.getLength())
+                            .mapToObj(each -> attributes.item(each).getNodeName())
+                            .sorted()
+                            .collect(Collectors.joining(" "));
+                })
+                .toList();
     }
 
     private static Element suite(Document read, int number) {
