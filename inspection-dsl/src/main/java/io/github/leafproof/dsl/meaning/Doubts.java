@@ -4,7 +4,9 @@ import io.github.leafproof.dsl.formula.Constant;
 import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.formula.IfElse;
 import io.github.leafproof.dsl.formula.Joined;
+import io.github.leafproof.dsl.formula.OfReadings;
 import io.github.leafproof.dsl.formula.Slot;
+import io.github.leafproof.dsl.formula.Statistic;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.graph.CheckGraph;
@@ -60,6 +62,9 @@ final class Doubts {
                 && constant.value() instanceof Value.Amount amount
                 && !amount.estimate().isExact()) {
             return Source.NUMBER;
+        }
+        if (formula instanceof OfReadings of && of.statistic() == Statistic.COUNT) {
+            return Source.NONE;
         }
         for (Formula part : formula.parts()) {
             Source of = source(part);

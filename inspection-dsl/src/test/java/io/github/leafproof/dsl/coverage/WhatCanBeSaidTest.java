@@ -141,6 +141,14 @@ class WhatCanBeSaidTest {
     }
 
     @Test
+    void how_often_something_was_read_is_known() {
+        assertThat(ways(coverage("""
+                observe play : series of length ask "Play"
+                check often "Often" { require count(play) at least 3 }
+                """), "check often")).containsExactly("passes", "fails", "untested");
+    }
+
+    @Test
     void each_of_several_requirements_and_each_part_of_a_row_has_two_sides() {
         String declarations = """
                 observe a : yes/no ask "A?"
