@@ -8,37 +8,69 @@ import io.github.leafproof.dsl.archive.Cabinet;
 import io.github.leafproof.dsl.archive.CheckMoved;
 import io.github.leafproof.dsl.archive.Comparison;
 import io.github.leafproof.dsl.archive.Replay;
-import io.github.leafproof.dsl.rehearsal.Rehearsed;
+import io.github.leafproof.dsl.rehearsal.Played;
 import io.github.leafproof.dsl.rehearsal.Rehearsing;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** Somebody changes one limit of the first look. It does not go unseen. */
+/** Somebody changes one limit of the first look. A rehearsal, an entry on the edge, and a replay each catch it. */
 class ChangedLimitTest {
+    private static final String LIMIT = "require lash[valve] between engine.lash_min and engine.lash_max";
+
     /** The widest lash is no longer the card's 0.10 mm. */
-    private static final Procedure CHANGED = Bench.changed(
-            "first_look",
-            "parts/lash.inspection",
-            "require lash[valve] between engine.lash_min and engine.lash_max",
-            "require lash[valve] between engine.lash_min and 0.08 mm");
+    private static final String CHANGED = "require lash[valve] between engine.lash_min and 0.08 mm";
+
+    /** With this written behind it. */
+    private static Procedure changed(String behind) {
+        return Bench.edited("first_look", (file, text) -> switch (file) {
+            case "parts/lash.inspection" -> text.replace(LIMIT, CHANGED);
+            case "first_look.inspection" -> text + behind;
+            default -> text;
+        });
+    }
+
+    private static List<String> surprised(Procedure procedure) {
+        return Rehearsing.of(procedure, Project.BENCH).play().stream()
+                .filter(played -> !played.isAsExpected())
+                .map(Played::title)
+                .toList();
+    }
+
+    private static Set<String> ownCases() {
+        return Bench.FIRST_LOOK.rehearsals().stream()
+                .map(rehearsal -> rehearsal.title().plain())
+                .collect(Collectors.toSet());
+    }
 
     @Test
-    void a_rehearsal_is_surprised() {
-        List<Rehearsed> surprised = Rehearsing.run(CHANGED, Project.BENCH).stream()
-                .filter(rehearsed -> !rehearsed.isAsExpected())
+    void as_it_is_no_rehearsal_is_surprised() {
+        assertThat(surprised(Bench.FIRST_LOOK)).isEmpty();
+    }
+
+    @Test
+    void a_rehearsal_catches_it() {
+        assertThat(surprised(changed(""))).contains("a sound engine, cold, with both lashes proven, goes to the stand");
+    }
+
+    @Test
+    void an_entry_on_the_edge_of_the_limit_catches_it() {
+        String edges = EdgesOfExamplesTest.written(Bench.FIRST_LOOK);
+
+        List<String> caught = surprised(changed("\n" + edges)).stream()
+                .filter(title -> !ownCases().contains(title))
                 .toList();
 
-        assertThat(surprised).isNotEmpty();
-        assertThat(surprised.get(0).surprises())
-                .extracting(Rehearsed.Surprise::of)
-                .anyMatch(of -> of.startsWith("lash_within"));
+        assertThat(caught).anyMatch(title -> title.startsWith("lash_within[intake]"));
+        assertThat(caught).anyMatch(title -> title.startsWith("lash_within[exhaust]"));
     }
 
     @Test
     void a_replay_names_the_engines_that_would_come_out_otherwise_and_the_limit() {
-        Replay replay = Replay.of(Bench.FIRST_LOOK, CHANGED, Cabinet.ofFiles(), UnitSystem.METRIC);
+        Replay replay = Replay.of(Bench.FIRST_LOOK, changed(""), Cabinet.ofFiles(), UnitSystem.METRIC);
         try (Stream<Comparison> compared = replay.compare(
                 Archive.at(List.of(Project.BENCH.resolve("sheets"))).sheets())) {
             List<CheckMoved> moved = compared.flatMap(each ->

@@ -20,7 +20,8 @@ import org.junit.jupiter.api.TestFactory;
 /** The rehearsals that are written of the edges of the bench's procedures. */
 class EdgesOfExamplesTest {
 
-    private static String written(Procedure procedure) {
+    /** The edges of a procedure as rehearsals. */
+    static String written(Procedure procedure) {
         List<Base> cases = Rehearsing.of(procedure, Project.BENCH).play().stream()
                 .map(played -> new Base(played.written(), played.judgement().orElseThrow()))
                 .toList();
