@@ -16,9 +16,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
 
 /** Judges an archive of sheets under two revisions of a procedure and shows what comes out otherwise. */
 @Command(
@@ -63,6 +65,7 @@ final class ReplayCommand implements Callable<Integer> {
             names = "--show",
             paramLabel = "N",
             defaultValue = "20",
+            converter = HowMany.class,
             description = "Show so many of the engines that differ; ${DEFAULT-VALUE} if not given. All are counted.")
     private long show;
 
@@ -87,10 +90,7 @@ final class ReplayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (show < 0) {
-            console.err()
-                    .print("leafproof: --show is a number of engines, and " + show + " is none\n"
-                            + "   help: --show 0 shows only the counts\n");
+        if (Stream.of(old, now).anyMatch(this::isSheet)) {
             return Exit.BAD_INPUT.code();
         }
         Optional<Procedure> before = read(old);
@@ -101,6 +101,18 @@ final class ReplayCommand implements Callable<Integer> {
         }
         Replay replay = Replay.of(before.get(), after.get(), engine.cabinet(), engine.units());
         return run(replay).code();
+    }
+
+    /** Whoever forgets one of the revisions names a sheet in its place; tells so, and not what a compiler thinks of it. */
+    private boolean isSheet(Path revision) {
+        boolean isSheet = revision.toString().endsWith(".json")
+                || revision.toString().endsWith(".jsonl");
+        if (isSheet) {
+            console.err()
+                    .print("leafproof: " + revision + " stands where a revision of the procedure is wanted\n"
+                            + "   help: name both revisions before the sheets: leafproof replay OLD NEW SHEET...\n");
+        }
+        return isSheet;
     }
 
     private Optional<Procedure> read(Path file) {
@@ -179,6 +191,17 @@ final class ReplayCommand implements Callable<Integer> {
         } else if (comparison instanceof Comparison.Damaged damaged) {
             bar.clear();
             tellings.tell(damaged);
+        }
+    }
+
+    /** Reads how many. */
+    static final class HowMany implements ITypeConverter<Long> {
+        @Override
+        public Long convert(String word) {
+            if (!word.matches("\\d{1,18}")) {
+                throw new TypeConversionException("it is a number of engines, such as 20, and not " + word);
+            }
+            return Long.parseLong(word);
         }
     }
 

@@ -182,7 +182,18 @@ class ReplayCommandTest {
                 And 1 engine more differs; --show 2 shows all, --json lists every sheet.
                 """);
         assertThat(none.out()).contains("And 2 engines more differ").contains("2 differing");
-        assertThat(replay("sheets", "--show", "-1").exit()).isEqualTo(2);
+        assertThat(replay("sheets", "--show", "few").err()).isEqualTo("""
+                leafproof: invalid value for option '--show': it is a number of engines, such as 20, and not few
+                   help: leafproof replay --help shows what it takes
+                """);
+    }
+
+    @Test
+    void a_sheet_in_the_place_of_a_revision_is_told_from_one() {
+        Terminal said = revisions("old.inspection", "sheets/1.json", "sheets");
+
+        assertThat(said.exit()).isEqualTo(2);
+        hold("replay-sheet-for-revision", said);
     }
 
     @Test
