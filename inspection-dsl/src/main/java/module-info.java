@@ -6,7 +6,8 @@ module io.github.leafproof.dsl {
     requires tools.jackson.core;
     // Only the command line needs it: a program that embeds the language does without.
     requires static info.picocli;
-    // Only tests need them: whoever tests procedures brings them along.
+    // Only tests need them: whoever tests procedures brings them along. The engine is no service of this module, but found
+    // on the class path: a module that provides a service of one that is not there keeps a program from starting.
     requires static org.junit.platform.engine;
     requires static org.assertj.core;
     requires static transitive org.jspecify;
@@ -30,9 +31,6 @@ module io.github.leafproof.dsl {
     exports io.github.leafproof.dsl.mutants;
     exports io.github.leafproof.dsl.edges;
     exports io.github.leafproof.dsl.report;
-
-    provides org.junit.platform.engine.TestEngine with
-            io.github.leafproof.dsl.junit.InspectionTestEngine;
 
     // picocli sets the fields of the commands.
     opens io.github.leafproof.dsl.cli to
