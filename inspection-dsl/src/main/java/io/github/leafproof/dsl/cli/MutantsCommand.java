@@ -37,7 +37,7 @@ import picocli.CommandLine.Parameters;
             "",
             "Examples:",
             "  leafproof mutants first_look.inspection",
-            "  leafproof mutants tank.inspection running_in.inspection --accept mutants.txt",
+            "  leafproof mutants tank.inspection running_in.inspection --accept accepted.txt",
             "",
             "A line of the list of accepted mutants: its name, the word because, and the reason.",
             "",
@@ -45,8 +45,11 @@ import picocli.CommandLine.Parameters;
         })
 final class MutantsCommand implements Callable<Integer> {
 
-    @Parameters(arity = "1..*", paramLabel = "PROCEDURE", description = "The procedures' files.")
-    private List<Path> procedures = List.of();
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "PROCEDURE",
+            description = "The procedures' files, or folders that are looked through for them.")
+    private List<Path> given = List.of();
 
     @Option(
             names = "--accept",
@@ -69,10 +72,12 @@ final class MutantsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Optional<List<Path>> procedures = new GivenFiles(console).procedures(given);
+        List<Path> found = procedures.orElse(List.of());
         List<Watched> watched = new ArrayList<>();
-        procedures.forEach(file -> read(file).ifPresent(watched::add));
+        found.forEach(file -> read(file).ifPresent(watched::add));
         Optional<Accepted> accepted = accepted();
-        if (watched.size() < procedures.size() || accepted.isEmpty()) {
+        if (procedures.isEmpty() || watched.size() < found.size() || accepted.isEmpty()) {
             return Exit.BAD_INPUT.code();
         }
         MutantReport report = MutantReport.of(watched);

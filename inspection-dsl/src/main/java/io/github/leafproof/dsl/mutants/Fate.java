@@ -8,7 +8,7 @@ public sealed interface Fate {
     /**
      * Some rehearsal comes out otherwise than it expects.
      *
-     * @param title the first one that does
+     * @param title the one that was found to
      */
     record Noticed(String title) implements Fate {}
 

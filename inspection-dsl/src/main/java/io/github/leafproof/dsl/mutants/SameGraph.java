@@ -6,64 +6,95 @@ import io.github.leafproof.dsl.graph.Node;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Whether two procedures decide alike, as far as that can be read off their graphs: the same checks, each with the same
- * requirement, the same gates, and so on. What they say on the way does not count.
+ * In which checks two procedures decide otherwise, as far as that can be read off their graphs: another requirement, other
+ * gates, other values on the way. What they say on the way does not count.
  */
 final class SameGraph {
 
-    private SameGraph() {}
+    /** Stands for the release among the names of checks; no check is called so, since it is a word of the language. */
+    static final String RELEASE = "release";
 
-    static boolean decideAlike(CheckGraph one, CheckGraph other) {
-        return one.rule().equals(other.rule())
-                && one.release().equals(other.release())
-                && all(one.observations(), other.observations(), SameGraph::same)
-                && all(one.derived(), other.derived(), SameGraph::same)
-                && all(one.checks(), other.checks(), SameGraph::same)
-                && all(gates(one), gates(other), Set::equals);
+    private final CheckGraph one;
+    private final CheckGraph other;
+    private final Set<String> changed = new HashSet<>();
+
+    private SameGraph(CheckGraph one, CheckGraph other) {
+        this.one = one;
+        this.other = other;
     }
 
-    private static boolean same(Node.Observation one, Node.Observation other) {
-        return one.name().equals(other.name())
-                && one.type().equals(other.type())
-                && one.optional() == other.optional()
-                && same(one.when(), other.when());
+    /** The names of the checks that may come out otherwise, and {@link #RELEASE}; none where both decide alike. */
+    static Set<String> differences(CheckGraph one, CheckGraph other) {
+        return new SameGraph(one, other).differences();
     }
 
-    private static boolean same(Node.Derived one, Node.Derived other) {
-        return one.name().equals(other.name()) && same(one.formula(), other.formula());
+    private Set<String> differences() {
+        int before = -1;
+        // What is asked for may hang on a value, and that on what was observed, so that one change shows another.
+        while (changed.size() > before) {
+            before = changed.size();
+            Stream.concat(one.observations().stream(), one.derived().stream())
+                    .filter(node -> isOther(node, other.node(node.name()).orElse(null)))
+                    .forEach(node -> changed.add(node.name()));
+        }
+        Set<String> names = new HashSet<>();
+        for (Node.Check check : one.checks()) {
+            Node.Check now = other.node(check.name()).orElse(null) instanceof Node.Check found ? found : check;
+            if (isOther(check, now)) {
+                names.add(check.name());
+            }
+            if (check.severity() != now.severity()) {
+                names.add(RELEASE);
+            }
+        }
+        if (!one.release().equals(other.release())) {
+            names.add(RELEASE);
+        }
+        return names;
     }
 
-    private static boolean same(Node.Check one, Node.Check other) {
-        return one.name().equals(other.name())
-                && one.severity() == other.severity()
-                && one.rule().equals(other.rule())
-                && same(one.when(), other.when())
-                && same(one.requirement(), other.requirement());
+    private boolean isOther(Node before, @Nullable Node now) {
+        if (before instanceof Node.Observation was && now instanceof Node.Observation is) {
+            return was.optional() != is.optional() || !same(was.when(), is.when()) || reads(was.when());
+        }
+        return !(before instanceof Node.Derived was && now instanceof Node.Derived is)
+                || !same(was.formula(), is.formula())
+                || reads(was.formula());
+    }
+
+    private boolean isOther(Node.Check was, Node.Check is) {
+        return !one.rule().equals(other.rule())
+                || !was.rule().equals(is.rule())
+                || !same(was.when(), is.when())
+                || !same(was.requirement(), is.requirement())
+                || !gates(one, was).equals(gates(other, is))
+                || reads(was.when())
+                || reads(was.requirement());
+    }
+
+    private boolean reads(@Nullable Formula formula) {
+        return formula != null && one.readBy(formula).stream().anyMatch(node -> changed.contains(node.name()));
     }
 
     /**
-     * For each check all gates that can hold it back: those it waits for, and those that these wait for. A gate that may not
-     * apply lets through then, whatever it waits for itself, so that nothing is known of those.
+     * All gates that can hold a check back: those it waits for, and those that these wait for. A gate that may not apply lets
+     * through then, whatever it waits for itself, so that nothing is known of those.
      */
-    private static List<Set<Integer>> gates(CheckGraph graph) {
-        return graph.checks().stream()
-                .map(check -> {
-                    Set<Integer> all = new HashSet<>();
-                    collect(graph, check, all);
-                    return all;
-                })
-                .toList();
+    private static Set<String> gates(CheckGraph graph, Node.Check check) {
+        Set<String> gates = new HashSet<>();
+        collect(graph, check, gates);
+        return gates;
     }
 
-    private static void collect(CheckGraph graph, Node.Check check, Set<Integer> gates) {
+    private static void collect(CheckGraph graph, Node.Check check, Set<String> gates) {
         for (int number : check.after()) {
             Node.Check gate = graph.checks().get(number);
-            if (gates.add(number) && gate.when() == null) {
+            if (gates.add(gate.name()) && gate.when() == null) {
                 collect(graph, gate, gates);
             }
         }
@@ -74,13 +105,11 @@ final class SameGraph {
         if (one == null || other == null) {
             return one == other;
         }
+        List<Formula> these = one.parts();
+        List<Formula> those = other.parts();
         return one.getClass() == other.getClass()
                 && one.words().equals(other.words())
-                && all(one.parts(), other.parts(), SameGraph::same);
-    }
-
-    private static <T> boolean all(List<T> these, List<T> those, BiPredicate<T, T> alike) {
-        return these.size() == those.size()
-                && IntStream.range(0, these.size()).allMatch(i -> alike.test(these.get(i), those.get(i)));
+                && these.size() == those.size()
+                && IntStream.range(0, these.size()).allMatch(i -> same(these.get(i), those.get(i)));
     }
 }

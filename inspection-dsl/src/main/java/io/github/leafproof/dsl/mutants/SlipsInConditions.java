@@ -7,6 +7,7 @@ import io.github.leafproof.dsl.mutants.Mutant.Kind;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Expression.Relation;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -70,11 +71,18 @@ final class SlipsInConditions {
         } else if (expression instanceof Expression.Choose choose) {
             choose(choose);
         }
-        // Another power is another dimension.
-        List<Expression> parts = Parts.of(expression);
-        boolean power = expression instanceof Expression.Arithmetic arithmetic
-                && arithmetic.operator() == Expression.Operator.TO_THE;
-        (power ? parts.subList(0, 1) : parts).forEach(this::in);
+        Parts.of(expression).stream().filter(part -> !isFixed(part, expression)).forEach(this::in);
+    }
+
+    /** Another power is another dimension; and no tenth of a zero moves the middle of a window, whose width is shifted anyway. */
+    private static boolean isFixed(Expression part, Expression whole) {
+        if (whole instanceof Expression.Arithmetic arithmetic) {
+            return arithmetic.operator() == Expression.Operator.TO_THE && part == arithmetic.right();
+        }
+        return whole instanceof Expression.Within within
+                && part == within.middle()
+                && part instanceof Expression.Amount amount
+                && new BigDecimal(amount.number()).signum() == 0;
     }
 
     private void joined(Expression.Joined joined) {

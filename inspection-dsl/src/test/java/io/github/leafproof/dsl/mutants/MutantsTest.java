@@ -71,9 +71,12 @@ class MutantsTest {
                 observe room : temperature ask "Room"
                 check cold "Cold" minor { require head - room within 3 K of 0 K }
                 """))
-                .contains(
+                .containsExactlyInAnyOrder(
+                        "check cold: minor -> critical",
                         "check cold: within 3 K of 0 K -> at least 0 K - 3 K",
-                        "check cold: within 3 K of 0 K -> at most 0 K + 3 K");
+                        "check cold: within 3 K of 0 K -> at most 0 K + 3 K",
+                        "check cold: 3 K -> 4 K",
+                        "check cold: 3 K -> 2 K");
     }
 
     @Test
