@@ -6,7 +6,8 @@ module io.github.leafproof.dsl {
     requires tools.jackson.core;
     // Only the command line needs it: a program that embeds the language does without.
     requires static info.picocli;
-    // Only tests need them: whoever tests procedures brings them along. The engine is no service of this module, but found
+    // Only tests need them: whoever tests procedures brings them along. The engine is no service of this module, but
+    // found
     // on the class path: a module that provides a service of one that is not there keeps a program from starting.
     requires static org.junit.platform.engine;
     requires static org.assertj.core;

@@ -42,9 +42,11 @@ class CoverageTest {
     Stream<DynamicTest> a_procedure_shows_in_its_rehearsals_all_that_it_can_say() {
         return COVERAGE.stream().map(coverage -> {
             String name = coverage.procedure().graph().identity().name();
-            return DynamicTest.dynamicTest(name, () -> assertThat(coverage.share().isAtLeast(BigDecimal.valueOf(100)))
-                    .as(() -> CoverageText.of(coverage))
-                    .isTrue());
+            return DynamicTest.dynamicTest(
+                    name,
+                    () -> assertThat(coverage.share().isAtLeast(BigDecimal.valueOf(100)))
+                            .as(() -> CoverageText.of(coverage))
+                            .isTrue());
         });
     }
 
@@ -63,8 +65,9 @@ class CoverageTest {
                         .map(Saying.Kind::word)
                         .toList());
         assertThat(words(SCHEMA.at("/$defs/way/enum")))
-                .isEqualTo(List.copyOf(
-                        Arrays.stream(Way.values()).map(Way::word).collect(Collectors.toCollection(LinkedHashSet::new))));
+                .isEqualTo(List.copyOf(Arrays.stream(Way.values())
+                        .map(Way::word)
+                        .collect(Collectors.toCollection(LinkedHashSet::new))));
     }
 
     @Test
@@ -82,9 +85,12 @@ class CoverageTest {
         List<JsonNode> objects = new ArrayList<>();
         collect(SCHEMA, objects);
 
-        assertThat(objects).hasSizeGreaterThan(6).allSatisfy(object -> assertThat(words(object.get("required")))
-                .isEqualTo(Stream.of(object.get("properties").propertyNames().toArray(String[]::new))
-                        .toList()));
+        assertThat(objects)
+                .hasSizeGreaterThan(6)
+                .allSatisfy(object -> assertThat(words(object.get("required")))
+                        .isEqualTo(Stream.of(
+                                        object.get("properties").propertyNames().toArray(String[]::new))
+                                .toList()));
     }
 
     private static void collect(JsonNode node, List<JsonNode> objects) {

@@ -105,8 +105,8 @@ final class ReplayCommand implements Callable<Integer> {
 
     /** Whoever forgets one of the revisions names a sheet in its place; tells so, and not what a compiler thinks of it. */
     private boolean isSheet(Path revision) {
-        boolean isSheet = revision.toString().endsWith(".json")
-                || revision.toString().endsWith(".jsonl");
+        boolean isSheet =
+                revision.toString().endsWith(".json") || revision.toString().endsWith(".jsonl");
         if (isSheet) {
             console.err()
                     .print("leafproof: " + revision + " stands where a revision of the procedure is wanted\n"

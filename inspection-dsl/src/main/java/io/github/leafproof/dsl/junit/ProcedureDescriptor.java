@@ -40,8 +40,10 @@ final class ProcedureDescriptor extends AbstractTestDescriptor implements Node<R
         this.file = file;
         this.root = root;
         this.compiled = compiled;
-        compiled.procedure().map(Procedure::rehearsals).orElse(List.of()).forEach(each -> cases.put(
-                each.title().plain(), each));
+        compiled.procedure()
+                .map(Procedure::rehearsals)
+                .orElse(List.of())
+                .forEach(each -> cases.put(each.title().plain(), each));
     }
 
     /**
@@ -87,8 +89,7 @@ final class ProcedureDescriptor extends AbstractTestDescriptor implements Node<R
 
     /** A rehearsal by the name that its unique id has for it. */
     Optional<RehearsalDescriptor> rehearsal(String name) {
-        return Optional.ofNullable(cases.get(name))
-                .map(written -> new RehearsalDescriptor(idOf(name), name, written));
+        return Optional.ofNullable(cases.get(name)).map(written -> new RehearsalDescriptor(idOf(name), name, written));
     }
 
     Played play(Declaration.Rehearse written, RehearsalContext context) {

@@ -83,7 +83,8 @@ public final class Watched {
     private Fate rehearsed(Procedure other, Set<String> differences) {
         Rehearsing anew = rehearsing.with(other);
         SortedMap<Integer, List<Nearest>> nearest = new TreeMap<>();
-        List<Integer> order = IntStream.range(0, played.size()).boxed()
+        List<Integer> order = IntStream.range(0, played.size())
+                .boxed()
                 .sorted(Comparator.comparing(i -> !expects(played.get(i).written(), differences)))
                 .toList();
         for (int i : order) {

@@ -48,7 +48,19 @@ class CommandLineTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"", "inspect", "explain", "draw", "history", "vet", "rehearse", "mutants", "edges", "replay", "tidy", "why"
+            strings = {
+                "",
+                "inspect",
+                "explain",
+                "draw",
+                "history",
+                "vet",
+                "rehearse",
+                "mutants",
+                "edges",
+                "replay",
+                "tidy",
+                "why"
             })
     void every_verb_shows_what_it_takes_and_an_example(String verb) {
         Terminal said = verb.isEmpty() ? Terminal.run("--help") : Terminal.run(verb, "--help");
