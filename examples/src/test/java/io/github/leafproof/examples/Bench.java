@@ -3,6 +3,7 @@ package io.github.leafproof.examples;
 import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.parts.Shelf;
+import io.github.leafproof.dsl.rehearsal.Rehearsing;
 import io.github.leafproof.dsl.report.Reporting;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.inspection.engine.EngineCard;
@@ -77,6 +78,17 @@ final class Bench {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The same, and those of the history, which lie in a folder of their own. */
+    static List<String> allProcedures() {
+        return Stream.concat(procedures().stream(), Stream.of("history/between_runs", "history/cold_look"))
+                .toList();
+    }
+
+    /** The cases of a procedure, which name cards and trays from its own folder. */
+    static Rehearsing rehearsing(String name, Procedure procedure) {
+        return Rehearsing.of(procedure, Project.BENCH.resolve(name).resolveSibling(""));
     }
 
     static Report judge(String sheetFile) {

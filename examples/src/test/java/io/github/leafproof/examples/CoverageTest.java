@@ -8,7 +8,6 @@ import io.github.leafproof.dsl.coverage.CoverageJson;
 import io.github.leafproof.dsl.coverage.CoverageText;
 import io.github.leafproof.dsl.meaning.Saying;
 import io.github.leafproof.dsl.meaning.Way;
-import io.github.leafproof.dsl.rehearsal.Rehearsing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -31,11 +30,11 @@ class CoverageTest {
             JsonMapper.shared().readTree(Project.text(Project.ROOT.resolve("docs/schemas/coverage.schema.json")));
 
     private static final List<Coverage> COVERAGE =
-            Bench.procedures().stream().map(CoverageTest::coverage).toList();
+            Bench.allProcedures().stream().map(CoverageTest::coverage).toList();
 
     private static Coverage coverage(String name) {
         Procedure procedure = Bench.procedure(name);
-        return Coverage.of(procedure, Rehearsing.of(procedure, Project.BENCH).play());
+        return Coverage.of(procedure, Bench.rehearsing(name, procedure).play());
     }
 
     @TestFactory

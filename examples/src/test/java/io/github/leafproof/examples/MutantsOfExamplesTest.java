@@ -7,7 +7,6 @@ import io.github.leafproof.dsl.mutants.Accepted;
 import io.github.leafproof.dsl.mutants.MutantReport;
 import io.github.leafproof.dsl.mutants.MutantsText;
 import io.github.leafproof.dsl.mutants.Watched;
-import io.github.leafproof.dsl.rehearsal.Rehearsing;
 import io.github.leafproof.dsl.source.SourceText;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -19,13 +18,14 @@ class MutantsOfExamplesTest {
 
     private static Watched watched(String name) {
         Procedure procedure = Bench.procedure(name);
-        return Watched.of(procedure, Rehearsing.of(procedure, Project.BENCH));
+        return Watched.of(procedure, Bench.rehearsing(name, procedure));
     }
 
     @Test
     void no_slip_in_the_procedures_of_the_bench_stays_unseen_but_those_with_a_reason() {
-        List<Watched> all =
-                Bench.procedures().stream().map(MutantsOfExamplesTest::watched).toList();
+        List<Watched> all = Bench.allProcedures().stream()
+                .map(MutantsOfExamplesTest::watched)
+                .toList();
         Accepted accepted = Accepted.of(SourceText.of(LIST, Project.text(Project.BENCH.resolve(LIST))));
 
         MutantReport report = MutantReport.of(all);
