@@ -23,9 +23,12 @@ import org.apache.spark.sql.SparkSession;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledForJreRange;
+import org.junit.jupiter.api.condition.JRE;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What Spark makes of an archive on one machine, its work cut up as it would be for many. */
+@EnabledForJreRange(max = JRE.JAVA_21, disabledReason = "this Spark asks for Java 17 or 21")
 class ReplayAnArchiveTest {
     private static final Path BENCH = Path.of("..", "bench");
 
