@@ -63,7 +63,7 @@ public final class ByCel implements Contestant<Map<String, Object>> {
     }
 
     private static Cel cel() {
-        var builder = CelFactory.standardCelBuilder()
+        var builder = CelFactory.plannerCelBuilder()
                 .setStandardMacros(CelStandardMacro.STANDARD_MACROS)
                 .addFunctionDeclarations(CelFunctionDecl.newFunctionDeclaration(
                         "phi", CelOverloadDecl.newGlobalOverload("phi_double", SimpleType.DOUBLE, SimpleType.DOUBLE)))
