@@ -1,0 +1,68 @@
+package io.github.leafproof.examples.speed;
+
+import io.github.leafproof.dsl.Procedure;
+import io.github.leafproof.dsl.graph.Evidence;
+import io.github.leafproof.dsl.graph.Judge;
+import io.github.leafproof.dsl.graph.Judgement;
+import io.github.leafproof.inspection.quantity.UnitSystem;
+import io.github.leafproof.inspection.record.Document;
+import io.github.leafproof.inspection.record.JobSheet;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * A sheet of a long procedure: judged as a whole; judged on after one more entry; and a procedure that is nothing but the part
+ * that hangs on this entry.
+ */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(2)
+@Warmup(iterations = 5, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class EntryBenchmark {
+
+    @Param({"10", "100", "1000", "10000", "100000"})
+    public int checks;
+
+    private final LongWork part = new LongWork(2);
+    private final Evidence partAlone = part.evidence(part.compiled(), part.sheet());
+    private Evidence whole = partAlone;
+    private Judgement before = Judge.judge(partAlone, UnitSystem.METRIC);
+    private Document<JobSheet> grown = part.sheet();
+
+    @Setup
+    public void judgeButForOneEntry() {
+        LongWork work = new LongWork(checks);
+        Procedure procedure = work.compiled();
+        Document<JobSheet> sheet = work.sheet();
+        whole = work.evidence(procedure, sheet);
+        before = Judge.judge(work.evidence(procedure, work.sheetButForOneEntry()), UnitSystem.METRIC);
+        grown = sheet;
+    }
+
+    @Benchmark
+    public Judgement whole() {
+        return Judge.judge(whole, UnitSystem.METRIC);
+    }
+
+    @Benchmark
+    public Judgement oneEntryMore() {
+        return before.continuedWith(grown).orElseThrow();
+    }
+
+    @Benchmark
+    public Judgement thatPartAlone() {
+        return Judge.judge(partAlone, UnitSystem.METRIC);
+    }
+}
