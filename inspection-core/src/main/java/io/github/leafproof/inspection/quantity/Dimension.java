@@ -205,7 +205,8 @@ public final class Dimension {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Dimension that && absolute == that.absolute && Arrays.equals(powers, that.powers);
+        return this == other
+                || (other instanceof Dimension that && absolute == that.absolute && Arrays.equals(powers, that.powers));
     }
 
     @Override

@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
 record NumberText(Exact value, String rest) {
     private static final String BLANK = "[ \u00a0\u2009\u202f]";
     private static final int HIGHEST_EXPONENT = 100;
+    /** So many digits and a point are a long in any case. */
+    private static final int MOST_PLAIN_DIGITS = 18;
 
     private static final Pattern FRACTION = Pattern.compile("(?<sign>[-+\u2212]?)\\s*(?:(?<whole>\\d+)" + BLANK
             + "+)?(?<over>\\d+)/(?<under>\\d+)(?<ten>·10\\^-?\\d{1,3})?");
@@ -29,6 +31,41 @@ record NumberText(Exact value, String rest) {
             Pattern.compile("[-+\u2212]?\\s*(\\d[\\d" + BLANK.substring(1) + "*,\\d[\\d.]*).*");
 
     static NumberText read(String text) {
+        NumberText plain = plain(text);
+        return plain == null ? inAnyForm(text) : plain;
+    }
+
+    /**
+     * What most quantities look like, {@code 0.05 mm}: digits with at most one point among them, and a blank and a letter, or
+     * nothing, behind them. Null for all else, which has its own ways and its own mistakes.
+     */
+    private static @Nullable NumberText plain(String text) {
+        int end = 0;
+        int point = -1;
+        long digits = 0;
+        for (; end < text.length() && end <= MOST_PLAIN_DIGITS; end++) {
+            char c = text.charAt(end);
+            if (c == '.' && point < 0 && end > 0) {
+                point = end;
+            } else if (c >= '0' && c <= '9') {
+                digits = 10 * digits + (c - '0');
+            } else {
+                break;
+            }
+        }
+        if (end == 0 || end > MOST_PLAIN_DIGITS || point == end - 1 || !endsAt(text, end)) {
+            return null;
+        }
+        return new NumberText(
+                Exact.decimal(digits, point < 0 ? 0 : end - point - 1), text.substring(Math.min(text.length(), end + 1)));
+    }
+
+    private static boolean endsAt(String text, int end) {
+        return end == text.length()
+                || (text.charAt(end) == ' ' && end + 1 < text.length() && Character.isLetter(text.charAt(end + 1)));
+    }
+
+    private static NumberText inAnyForm(String text) {
         Matcher comma = COMMA.matcher(text);
         if (comma.matches()) {
             throw new QuantityException(
@@ -95,13 +132,13 @@ record NumberText(Exact value, String rest) {
 
     private static Exact signed(Exact value, String sign) {
         boolean negative = sign.equals("-") || sign.equals("\u2212");
-        return negative ? Exact.ZERO.minus(value) : value;
+        return negative ? value.negated() : value;
     }
 
     private NumberText withPi() {
         Matcher m = PI.matcher(rest);
         return m.lookingAt()
-                ? new NumberText(new Exact(value.ratio(), Integer.parseInt(m.group(1))), rest.substring(m.end()))
+                ? new NumberText(value.timesPi(Integer.parseInt(m.group(1))), rest.substring(m.end()))
                 : this;
     }
 

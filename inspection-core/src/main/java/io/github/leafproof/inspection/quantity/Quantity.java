@@ -24,6 +24,13 @@ public final class Quantity {
         this.base = amount().toDouble();
     }
 
+    /** The same amount as another, whose size is known. */
+    private Quantity(Exact number, Unit unit, double base) {
+        this.number = number;
+        this.unit = unit;
+        this.base = base;
+    }
+
     /**
      * A number given as decimal text, so that none of its digits is lost on the way.
      *
@@ -131,7 +138,7 @@ public final class Quantity {
                     "choose a unit of " + dimension());
         }
         Exact shifted = amount().over(other.factor());
-        return new Quantity(other.shift().isZero() ? shifted : shifted.minus(other.shift()), other);
+        return new Quantity(other.shift().isZero() ? shifted : shifted.minus(other.shift()), other, base);
     }
 
     private static String named(Unit unit) {

@@ -24,6 +24,8 @@ public final class Unit {
     private final Dimension dimension;
     private final Exact factor;
     private final Exact shift;
+    private final double factorAsDouble;
+    private final double shiftInBase;
 
     private Unit(Map<Atom, Integer> powers) {
         this.powers = powers;
@@ -34,6 +36,8 @@ public final class Unit {
         Optional<Atom> alone = alone(powers);
         this.shift = alone.map(Atom::shift).orElse(Exact.ZERO);
         this.dimension = alone.map(Atom::dimension).orElseGet(() -> productOf(powers));
+        this.factorAsDouble = factor.toDouble();
+        this.shiftInBase = shift.times(factor).toDouble();
     }
 
     private static Optional<Atom> alone(Map<Atom, Integer> powers) {
@@ -63,7 +67,8 @@ public final class Unit {
      * @throws QuantityException for a unit that is not known, naming the nearest one that is
      */
     public static Unit parse(String text) {
-        return UnitText.read(text, UnitTable::find);
+        // Most have a name of their own; a product, a quotient or a power is never in the table.
+        return UnitTable.find(text.strip()).orElseGet(() -> UnitText.read(text, UnitTable::find));
     }
 
     /**
@@ -117,17 +122,17 @@ public final class Unit {
 
     /** A number of this unit in coherent SI units; kelvins above absolute zero for a temperature. */
     public double toBase(double number) {
-        return number * factor.toDouble() + shift.times(factor).toDouble();
+        return number * factorAsDouble + shiftInBase;
     }
 
     /** An amount in coherent SI units as a number of this unit. */
     public double fromBase(double base) {
-        return base / factor.toDouble() - shift.toDouble();
+        return base / factorAsDouble - shift.toDouble();
     }
 
     /** An uncertainty or difference in coherent SI units as a number of this unit, its zero point left aside. */
     public double differenceFromBase(double base) {
-        return base / factor.toDouble();
+        return base / factorAsDouble;
     }
 
     /** The unit of differences on this scale: K for °C, Δ°F for °F, itself for every other unit. */

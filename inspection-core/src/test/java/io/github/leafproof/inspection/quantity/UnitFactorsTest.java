@@ -126,6 +126,6 @@ class UnitFactorsTest {
         int slash = fraction.indexOf('/');
         BigInteger over = new BigInteger(slash < 0 ? fraction : fraction.substring(0, slash));
         BigInteger under = slash < 0 ? BigInteger.ONE : new BigInteger(fraction.substring(slash + 1));
-        return new Exact(Exact.of(over, under).ratio(), pi ? 1 : 0);
+        return Exact.of(over, under).timesPi(pi ? 1 : 0);
     }
 }
