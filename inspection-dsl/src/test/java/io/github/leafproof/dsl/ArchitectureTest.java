@@ -49,6 +49,8 @@ class ArchitectureTest {
             .definedBy(HERE + "history")
             .layer("report")
             .definedBy(HERE + "report")
+            .layer("html")
+            .definedBy(HERE + "html")
             .layer("draw")
             .definedBy(HERE + "draw")
             .layer("front door")
@@ -97,8 +99,10 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("formula", "graph")
             .whereLayer("report")
             .mayOnlyAccessLayers("json", "formula", "graph", "history")
+            .whereLayer("html")
+            .mayNotAccessAnyLayer()
             .whereLayer("draw")
-            .mayOnlyAccessLayers("formula", "graph")
+            .mayOnlyAccessLayers("html", "formula", "graph")
             .whereLayer("front door")
             .mayOnlyAccessLayers(
                     "source",
@@ -116,7 +120,16 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("front door", "source", "diagnostic", "json", "syntax", "formula", "graph", "report")
             .whereLayer("coverage")
             .mayOnlyAccessLayers(
-                    "json", "front door", "rehearsal", "source", "syntax", "formula", "graph", "meaning", "report")
+                    "json",
+                    "html",
+                    "front door",
+                    "rehearsal",
+                    "source",
+                    "syntax",
+                    "formula",
+                    "graph",
+                    "meaning",
+                    "report")
             .whereLayer("archive")
             .mayOnlyAccessLayers("front door", "json", "source", "formula", "graph", "report")
             .whereLayer("edges")

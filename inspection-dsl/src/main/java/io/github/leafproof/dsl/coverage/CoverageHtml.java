@@ -1,10 +1,27 @@
 package io.github.leafproof.dsl.coverage;
 
+import static io.github.leafproof.dsl.html.Html.element;
+import static io.github.leafproof.dsl.html.Html.heading;
+import static io.github.leafproof.dsl.html.Html.item;
+import static io.github.leafproof.dsl.html.Html.link;
+import static io.github.leafproof.dsl.html.Html.list;
+import static io.github.leafproof.dsl.html.Html.ordered;
+import static io.github.leafproof.dsl.html.Html.p;
+import static io.github.leafproof.dsl.html.Html.sign;
+import static io.github.leafproof.dsl.html.Html.span;
+import static io.github.leafproof.dsl.html.Html.words;
+
 import io.github.leafproof.dsl.graph.CheckGraph;
+import io.github.leafproof.dsl.html.Element;
+import io.github.leafproof.dsl.html.Page;
+import io.github.leafproof.dsl.html.Part;
+import io.github.leafproof.dsl.html.Table;
 import io.github.leafproof.dsl.meaning.Saying;
+import io.github.leafproof.dsl.meaning.Way;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Declaration;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -13,95 +30,79 @@ import java.util.List;
  */
 public final class CoverageHtml {
 
-    private final StringBuilder page = new StringBuilder();
+    private final List<Part> main = new ArrayList<>();
 
     private CoverageHtml() {}
 
     /** What the rehearsals of these procedures show; the same coverage gives the same page on every machine. */
     public static String write(List<Coverage> procedures) {
-        CoverageHtml html = new CoverageHtml();
-        html.begin(procedures);
-        for (int number = 0; number < procedures.size(); number++) {
-            html.procedure(procedures.get(number), number + 1);
-        }
-        html.page.append("</main>\n</body>\n</html>\n");
-        return html.page.toString();
-    }
-
-    private void begin(List<Coverage> procedures) {
         String title = procedures.size() == 1
                 ? "What the rehearsals of " + name(procedures.get(0)) + " show"
                 : "What the rehearsals of " + procedures.size() + " procedures show";
-        page.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n")
-                .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n<title>")
-                .append(Markup.escaped(title))
-                .append("</title>\n<style>\n")
-                .append(HtmlStyle.CSS)
-                .append("</style>\n</head>\n<body>\n<main>\n<h1>")
-                .append(Markup.escaped(title))
-                .append("</h1>\n");
-        legend();
+        CoverageHtml html = new CoverageHtml();
+        html.begin(title, procedures);
+        for (int number = 0; number < procedures.size(); number++) {
+            html.procedure(procedures.get(number), number + 1);
+        }
+        return new Page(title, CoverageStyle.CSS, List.of(element("main", html.main))).text();
+    }
+
+    private void begin(String title, List<Coverage> procedures) {
+        main.add(heading(1, title));
+        main.add(p(List.of(Standing.values()).stream().map(CoverageHtml::sample).toArray(Part[]::new))
+                .style("legend"));
+        main.add(p("Open a line that has a sign, by a click or by Tab and Enter, to see what is shown of it, by which"
+                        + " rehearsals, and what would show the rest.")
+                .style("quiet"));
         if (procedures.size() > 1) {
-            page.append("<div class=\"scroll\"><table>\n");
+            Table table = Table.of("How much is shown of each procedure", "procedure", "shown", "share")
+                    .numbers("shown", "share");
             for (int number = 0; number < procedures.size(); number++) {
                 Coverage coverage = procedures.get(number);
-                row(
-                        "",
-                        "<a href=\"#p" + (number + 1) + "\">" + Markup.escaped(name(coverage)) + "</a>",
-                        coverage.share());
+                row(table, "", link("#p" + (number + 1), words(name(coverage))), coverage.share());
             }
-            page.append("</table></div>\n");
+            main.add(table.element());
         }
     }
 
-    private void legend() {
-        page.append("<p class=\"legend\">");
-        for (Standing standing : Standing.values()) {
-            page.append("<span class=\"")
-                    .append(standing.style())
-                    .append("\"><span class=\"sign\" aria-hidden=\"true\">")
-                    .append(standing.sign())
-                    .append("</span> <mark class=\"")
-                    .append(standing.style())
-                    .append("\">")
-                    .append(standing.words())
-                    .append("</mark></span>\n");
-        }
-        page.append("</p>\n<p class=\"quiet\">Open a line that has a sign, by a click or by Tab and Enter, to see what"
-                + " is shown of it, by which rehearsals, and what would show the rest.</p>\n");
+    private static Element sample(Standing standing) {
+        return span(
+                        sign(standing.sign()),
+                        words(" "),
+                        element("mark", standing.words()).style(standing.style()),
+                        words(" "))
+                .style(standing.style());
     }
 
     private static String name(Coverage coverage) {
         return coverage.procedure().graph().identity().name();
     }
 
-    private void row(String style, String first, Share share) {
-        page.append("<tr").append(style).append("><th scope=\"row\">").append(first);
-        page.append("</th><td class=\"number\">")
-                .append(share.shown())
-                .append(" of ")
-                .append(share.asked());
-        page.append("</td><td class=\"number\">").append(share.words()).append("</td></tr>\n");
+    private static void row(Table table, String style, Part first, Share share) {
+        table.row(style, first, words(share.shown() + " of " + share.asked()), words(share.words()));
     }
 
     private void procedure(Coverage coverage, int number) {
         CheckGraph.Identity identity = coverage.procedure().graph().identity();
-        page.append("<h2 id=\"p").append(number).append("\">").append(Markup.escaped(identity.title()));
-        page.append(" <span class=\"quiet\">")
-                .append(Markup.escaped(identity.name()))
-                .append(", revision ");
-        page.append(identity.revision()).append("</span></h2>\n<div class=\"scroll\"><table>\n");
-        row(" class=\"all\"", "all that it can say", coverage.share());
+        main.add(heading(
+                        2,
+                        words(identity.title() + " "),
+                        span(identity.name() + ", revision " + identity.revision())
+                                .style("quiet"))
+                .id("p" + number));
+        Table table = Table.of("How much is shown of " + identity.name(), "of what it can say", "shown", "share")
+                .numbers("shown", "share");
+        row(table, "all", words("all that it can say"), coverage.share());
         for (Saying.Kind kind : Saying.Kind.values()) {
             if (coverage.share(kind).asked() > 0) {
-                row("", kind.several(), coverage.share(kind));
+                row(table, "", words(kind.several()), coverage.share(kind));
             }
         }
-        page.append("</table></div>\n");
-        missing(coverage, number);
+        main.add(table.element());
+        main.add(missing(coverage, number));
         List<SourceText> files = coverage.procedure().written().sources();
         for (int file = 0; file < files.size(); file++) {
-            new FileHtml(coverage, files.get(file), id(number, file), "p" + number + "-r", page).write();
+            main.addAll(new FileHtml(coverage, files.get(file), id(number, file), "p" + number + "-r").parts());
         }
         rehearsals(coverage, number);
     }
@@ -110,48 +111,47 @@ public final class CoverageHtml {
         return "p" + procedure + "-f" + file;
     }
 
-    private void missing(Coverage coverage, int number) {
+    private static Element missing(Coverage coverage, int number) {
         List<SourceText> files = coverage.procedure().written().sources();
         List<Saying> lacking = coverage.sayings().stream()
                 .filter(saying -> !coverage.missing(saying).isEmpty())
                 .toList();
         if (lacking.isEmpty()) {
-            page.append("<p>Its rehearsals show all of it.</p>\n");
-            return;
+            return p("Its rehearsals show all of it.");
         }
-        page.append("<details class=\"list\"><summary>What no rehearsal shows: ")
-                .append(lacking.size())
-                .append(lacking.size() == 1 ? " place" : " places")
-                .append("</summary>\n<ul class=\"missing\">\n");
+        List<Element> places = new ArrayList<>();
         for (Saying saying : lacking) {
             Span span = saying.span();
-            page.append("<li><a href=\"#")
-                    .append(id(number, files.indexOf(span.source())))
-                    .append("-l")
-                    .append(span.source().at(span.start()).line())
-                    .append("\">")
-                    .append(Markup.escaped(CoverageText.place(span)))
-                    .append("</a> ")
-                    .append(Markup.escaped(CoverageText.title(saying) + ": " + Markup.ways(coverage.missing(saying))))
-                    .append("</li>\n");
+            String line = id(number, files.indexOf(span.source())) + "-l"
+                    + span.source().at(span.start()).line();
+            String lacks = CoverageText.title(saying) + ": " + ways(coverage.missing(saying));
+            places.add(item(link("#" + line, words(CoverageText.place(span))), words(" " + lacks)));
         }
-        page.append("</ul>\n</details>\n");
+        String title = "What no rehearsal shows: " + lacking.size() + (lacking.size() == 1 ? " place" : " places");
+        return element("details", element("summary", title), list(places).style("missing"))
+                .style("list");
+    }
+
+    /** Ways in a row. */
+    static String ways(List<Way> ways) {
+        return String.join(", ", ways.stream().map(Way::word).toList());
     }
 
     private void rehearsals(Coverage coverage, int number) {
         List<Declaration.Rehearse> rehearsals = coverage.procedure().rehearsals();
-        page.append("<h3>Its rehearsals</h3>\n");
-        page.append(rehearsals.isEmpty() ? "<p>It has none.</p>\n" : "<ol class=\"rehearsals\">\n");
-        for (int each = 0; each < rehearsals.size(); each++) {
-            page.append("<li id=\"p")
-                    .append(number)
-                    .append("-r")
-                    .append(each + 1)
-                    .append("\">");
-            page.append(Markup.escaped(rehearsals.get(each).title().plain()));
-            page.append(coverage.isPlayed(each) ? "" : " <span class=\"quiet\">(not played)</span>");
-            page.append("</li>\n");
+        main.add(heading(3, "Its rehearsals"));
+        if (rehearsals.isEmpty()) {
+            main.add(p("It has none."));
+            return;
         }
-        page.append(rehearsals.isEmpty() ? "" : "</ol>\n");
+        List<Element> items = new ArrayList<>();
+        for (int each = 0; each < rehearsals.size(); each++) {
+            String title = rehearsals.get(each).title().plain();
+            Element item = coverage.isPlayed(each)
+                    ? item(words(title))
+                    : item(words(title + " "), span("(not played)").style("quiet"));
+            items.add(item.id("p" + number + "-r" + (each + 1)));
+        }
+        main.add(ordered(items).style("rehearsals"));
     }
 }

@@ -1,5 +1,19 @@
 package io.github.leafproof.dsl.coverage;
 
+import static io.github.leafproof.dsl.html.Html.div;
+import static io.github.leafproof.dsl.html.Html.element;
+import static io.github.leafproof.dsl.html.Html.heading;
+import static io.github.leafproof.dsl.html.Html.item;
+import static io.github.leafproof.dsl.html.Html.link;
+import static io.github.leafproof.dsl.html.Html.list;
+import static io.github.leafproof.dsl.html.Html.p;
+import static io.github.leafproof.dsl.html.Html.sign;
+import static io.github.leafproof.dsl.html.Html.span;
+import static io.github.leafproof.dsl.html.Html.unseen;
+import static io.github.leafproof.dsl.html.Html.words;
+
+import io.github.leafproof.dsl.html.Element;
+import io.github.leafproof.dsl.html.Part;
 import io.github.leafproof.dsl.meaning.Saying;
 import io.github.leafproof.dsl.meaning.Way;
 import io.github.leafproof.dsl.source.SourceText;
@@ -18,18 +32,16 @@ final class FileHtml {
     private final SourceText file;
     private final String id;
     private final String rehearsalId;
-    private final StringBuilder page;
     private final Reaching reaching;
     private final @Nullable Saying[] at;
     private final Map<Integer, List<Saying>> byLine = new LinkedHashMap<>();
 
     /** @param id what the ids of its lines begin with; {@code rehearsalId} is what those of rehearsals begin with */
-    FileHtml(Coverage coverage, SourceText file, String id, String rehearsalId, StringBuilder page) {
+    FileHtml(Coverage coverage, SourceText file, String id, String rehearsalId) {
         this.coverage = coverage;
         this.file = file;
         this.id = id;
         this.rehearsalId = rehearsalId;
-        this.page = page;
         this.reaching = new Reaching(coverage.procedure());
         this.at = new Saying[file.text().length()];
         coverage.sayings().stream()
@@ -49,101 +61,87 @@ final class FileHtml {
         byLine.computeIfAbsent(line, same -> new ArrayList<>()).add(saying);
     }
 
-    void write() {
+    /** The file's heading, and its text line by line. */
+    List<Element> parts() {
         List<Saying> all = byLine.values().stream().flatMap(List::stream).toList();
         int asked = all.stream().mapToInt(saying -> saying.ways().size()).sum();
         int missing =
                 all.stream().mapToInt(saying -> coverage.missing(saying).size()).sum();
         Share share = new Share(asked - missing, asked);
-        page.append("<h3 id=\"").append(id).append("\">").append(Markup.escaped(file.name()));
-        page.append(" <span class=\"quiet\">")
-                .append(share.shown())
-                .append(" of ")
-                .append(share.asked());
-        page.append(", ").append(share.words()).append("</span></h3>\n<div class=\"text\">\n");
+        String shown = share.shown() + " of " + share.asked() + ", " + share.words();
         int last = file.lines() - (file.line(file.lines()).isEmpty() ? 1 : 0);
+        List<Element> lines = new ArrayList<>();
         for (int line = 1; line <= last; line++) {
-            line(line);
+            lines.add(line(line));
         }
-        page.append("</div>\n");
+        return List.of(
+                heading(3, words(file.name() + " "), span(shown).style("quiet")).id(id),
+                div(lines).style("text"));
     }
 
-    private void line(int line) {
+    private Element line(int line) {
         List<Saying> places = byLine.getOrDefault(line, List.of());
-        String begin = "id=\"" + id + "-l" + line + "\"";
+        Element number = span(String.valueOf(line)).style("number");
+        Element code = span(code(line).toArray(Part[]::new)).style("code");
         if (places.isEmpty()) {
-            page.append("<div class=\"line\" ").append(begin).append("><span class=\"sign\"></span>");
-            code(line);
-            page.append("</div>\n");
-            return;
+            return div(span().style("sign"), number, code).style("line").id(id + "-l" + line);
         }
         Standing standing = Standing.of(places, coverage);
-        page.append("<details class=\"line\" ").append(begin);
-        page.append("><summary class=\"")
-                .append(standing.style())
-                .append("\"><span class=\"sign\" aria-hidden=\"true\">");
-        page.append(standing.sign()).append("</span><span class=\"hidden\">").append(standing.words());
-        page.append("</span>");
-        code(line);
-        page.append("</summary>\n<div class=\"told\">\n");
-        places.stream()
+        List<Element> told = places.stream()
                 .sorted(Comparator.comparingInt(saying -> saying.span().start()))
-                .forEach(this::told);
-        page.append("</div>\n</details>\n");
+                .flatMap(saying -> told(saying).stream())
+                .toList();
+        Element summary = element("summary", sign(standing.sign()), unseen(standing.words()), number, code)
+                .style(standing.style());
+        return element("details", summary, div(told).style("told"))
+                .style("line")
+                .id(id + "-l" + line);
     }
 
-    private void code(int line) {
-        page.append("<span class=\"number\">").append(line).append("</span><span class=\"code\">");
+    private List<Part> code(int line) {
+        List<Part> code = new ArrayList<>();
         int start = file.lineStart(line);
         int end = start + file.line(line).length();
         int from = start;
         for (int offset = start; offset <= end; offset++) {
             if (offset == end || !Objects.equals(at[offset], at[from])) {
-                stretch(from, offset);
+                code.add(stretch(from, offset));
                 from = offset;
             }
         }
-        page.append("</span>");
+        return code;
     }
 
-    private void stretch(int from, int to) {
-        String letters = Markup.escaped(file.text().substring(from, to));
+    private Part stretch(int from, int to) {
+        String letters = file.text().substring(from, to);
         Saying saying = from < to ? at[from] : null;
-        if (saying == null || letters.isBlank()) {
-            page.append(letters);
-        } else {
-            page.append("<mark class=\"")
-                    .append(Standing.of(saying, coverage).style())
-                    .append("\">")
-                    .append(letters)
-                    .append("</mark>");
-        }
+        return saying == null || letters.isBlank()
+                ? words(letters)
+                : element("mark", letters).style(Standing.of(saying, coverage).style());
     }
 
-    private void told(Saying saying) {
-        page.append("<p>").append(Markup.escaped(CoverageText.title(saying))).append("</p>\n<ul>\n");
-        for (Way way : saying.ways()) {
-            boolean shown = coverage.isShown(saying, way);
-            Standing standing = shown ? Standing.FULL : Standing.NONE;
-            page.append("<li class=\"").append(shown ? "shown" : "missing");
-            page.append("\"><span class=\"sign\" aria-hidden=\"true\">").append(standing.sign());
-            page.append("</span><span>").append(way.word()).append(shown ? ": shown by " : ": ");
-            page.append(shown ? rehearsals(saying, way) : "not shown; " + Markup.escaped(reaching.words(saying, way)));
-            page.append("</span></li>\n");
-        }
-        page.append("</ul>\n");
+    private List<Element> told(Saying saying) {
+        List<Element> told = new ArrayList<>();
+        told.add(p(CoverageText.title(saying)));
+        told.add(list(saying.ways().stream().map(way -> way(saying, way)).toList()));
         if (!saying.never().isEmpty()) {
-            page.append("<div class=\"quiet\">never: ")
-                    .append(Markup.ways(List.copyOf(saying.never())))
-                    .append("</div>\n");
+            told.add(div(words("never: " + CoverageHtml.ways(List.copyOf(saying.never()))))
+                    .style("quiet"));
         }
+        return told;
     }
 
-    private String rehearsals(Saying saying, Way way) {
-        return String.join(
-                ", ",
-                coverage.showing(saying, way).stream()
-                        .map(number -> "<a href=\"#" + rehearsalId + (number + 1) + "\">" + (number + 1) + "</a>")
-                        .toList());
+    private Element way(Saying saying, Way way) {
+        if (!coverage.isShown(saying, way)) {
+            String lacking = way.word() + ": not shown; " + reaching.words(saying, way);
+            return item(sign(Standing.NONE.sign()), span(lacking)).style("missing");
+        }
+        List<Part> shown = new ArrayList<>(List.of(words(way.word() + ": shown by ")));
+        for (int number : coverage.showing(saying, way)) {
+            shown.add(words(shown.size() == 1 ? "" : ", "));
+            shown.add(link("#" + rehearsalId + (number + 1), words(String.valueOf(number + 1))));
+        }
+        return item(sign(Standing.FULL.sign()), span(shown.toArray(Part[]::new)))
+                .style("shown");
     }
 }

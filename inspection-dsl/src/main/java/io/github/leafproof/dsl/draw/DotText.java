@@ -1,6 +1,8 @@
 package io.github.leafproof.dsl.draw;
 
 import io.github.leafproof.dsl.draw.Picture.Box;
+import io.github.leafproof.dsl.html.Ink;
+import io.github.leafproof.dsl.html.Lettering;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

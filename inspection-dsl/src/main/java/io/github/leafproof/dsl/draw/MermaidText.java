@@ -1,6 +1,8 @@
 package io.github.leafproof.dsl.draw;
 
 import io.github.leafproof.dsl.draw.Picture.Box;
+import io.github.leafproof.dsl.html.Ink;
+import io.github.leafproof.dsl.html.Lettering;
 import io.github.leafproof.inspection.verdict.Outcome;
 import java.util.ArrayList;
 import java.util.EnumSet;

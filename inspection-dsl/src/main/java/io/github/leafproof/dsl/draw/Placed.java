@@ -1,6 +1,7 @@
 package io.github.leafproof.dsl.draw;
 
 import io.github.leafproof.dsl.draw.Picture.Box;
+import io.github.leafproof.dsl.html.Lettering;
 import java.util.ArrayList;
 import java.util.List;
 

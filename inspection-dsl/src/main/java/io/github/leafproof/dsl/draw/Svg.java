@@ -1,5 +1,7 @@
 package io.github.leafproof.dsl.draw;
 
+import io.github.leafproof.dsl.html.Words;
+
 /** SVG text, element by element. Whatever words come in, they come out as words. */
 final class Svg {
 
@@ -27,7 +29,7 @@ final class Svg {
 
     /** An element that holds words. */
     Svg words(String name, String words, Object... attributes) {
-        line(tag(name, attributes) + ">" + escaped(words) + "</" + name + ">");
+        line(tag(name, attributes) + ">" + Words.escaped(words) + "</" + name + ">");
         return this;
     }
 
@@ -43,19 +45,10 @@ final class Svg {
             tag.append(' ')
                     .append(attributes[i])
                     .append("=\"")
-                    .append(escaped(String.valueOf(attributes[i + 1])))
+                    .append(Words.escaped(String.valueOf(attributes[i + 1])))
                     .append('"');
         }
         return tag.toString();
-    }
-
-    private static String escaped(String words) {
-        return Lettering.clean(words)
-                .replace("&", "&amp;")
-                .replace("<", "&lt;")
-                .replace(">", "&gt;")
-                .replace("\"", "&quot;")
-                .replace("'", "&#39;");
     }
 
     private void line(String line) {

@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl.draw;
 
+import io.github.leafproof.dsl.html.Ink;
 import io.github.leafproof.inspection.verdict.Outcome;
 
 /** The style sheet of a drawing, and the heads of its arrows; light, and dark where the reader's screen is. */

@@ -1,4 +1,4 @@
-package io.github.leafproof.dsl.draw;
+package io.github.leafproof.dsl.html;
 
 import io.github.leafproof.inspection.verdict.Outcome;
 
@@ -10,18 +10,18 @@ import io.github.leafproof.inspection.verdict.Outcome;
  * @param light the colour on white
  * @param dark the colour on black
  */
-record Ink(String letter, String word, String light, String dark) {
+public record Ink(String letter, String word, String light, String dark) {
 
-    static Ink of(Outcome outcome) {
+    public static Ink of(Outcome outcome) {
         return switch (outcome) {
             case PASSES -> new Ink("P", "passes", "#1a7f37", "#2ea043");
             case TOLERATED -> new Ink("T", "tolerated", "#7a6200", "#b08800");
-            case FAILS -> new Ink("F", "fails", "#b3202c", "#e5534b");
+            case FAILS -> new Ink("F", "fails", "#b3202c", "#f0645b");
             case OPEN -> new Ink("O", "open", "#9a5700", "#d18616");
             case CONTRADICTED -> new Ink("C", "contradicted", "#8a2be2", "#b080ff");
-            case UNTESTED -> new Ink("U", "untested", "#3d5a80", "#6d94c4");
+            case UNTESTED -> new Ink("U", "untested", "#3d5a80", "#7da2d0");
             case BLOCKED -> new Ink("B", "blocked", "#57606a", "#8b949e");
-            case NOT_APPLICABLE -> new Ink("N", "not applicable", "#8c959f", "#6e7681");
+            case NOT_APPLICABLE -> new Ink("N", "not applicable", "#626b75", "#8d96a0");
         };
     }
 }

@@ -1,4 +1,4 @@
-package io.github.leafproof.dsl.draw;
+package io.github.leafproof.dsl.html;
 
 import io.github.leafproof.inspection.quantity.Letters;
 import java.util.ArrayList;
@@ -8,14 +8,14 @@ import java.util.List;
  * Text that has to fit a width. How wide a letter is depends on the reader's fonts, so the widths are those of a wide sans
  * serif, and what is set narrower leaves a little room.
  */
-final class Lettering {
+public final class Lettering {
 
     private static final String ELLIPSIS = "…";
 
     private Lettering() {}
 
     /** How wide a text is in letters of this size, about. */
-    static double width(String text, double size) {
+    public static double width(String text, double size) {
         return text.codePoints().mapToDouble(Lettering::width).sum() * size;
     }
 
@@ -33,7 +33,7 @@ final class Lettering {
     }
 
     /** A text in lines of so much width; a word that is too long is broken, and what is too much is left out with a mark. */
-    static List<String> wrapped(String text, double size, double width, int mostLines) {
+    public static List<String> wrapped(String text, double size, double width, int mostLines) {
         List<String> lines = new ArrayList<>();
         String line = "";
         for (String word : text.strip().split("\\s+", -1)) {
@@ -87,7 +87,7 @@ final class Lettering {
      * A text without what no drawing can show: control characters, halves of letters, and marks that would turn the words
      * round.
      */
-    static String clean(String text) {
+    public static String clean(String text) {
         StringBuilder clean = new StringBuilder(text.length());
         text.codePoints().forEach(letter -> {
             if (letter == '\n' || letter == '\t' || letter == '\r') {
@@ -102,7 +102,7 @@ final class Lettering {
     }
 
     /** XML has no place for the last two characters of a plane (XML 1.0, 2.2, from memory). */
-    private static boolean isShown(int letter) {
+    static boolean isShown(int letter) {
         return Letters.isShowable(letter) && (letter & 0xFFFE) != 0xFFFE;
     }
 }
