@@ -32,6 +32,7 @@ module io.github.leafproof.dsl {
     exports io.github.leafproof.dsl.mutants;
     exports io.github.leafproof.dsl.edges;
     exports io.github.leafproof.dsl.report;
+    exports io.github.leafproof.dsl.session;
 
     // picocli sets the fields of the commands.
     opens io.github.leafproof.dsl.cli to

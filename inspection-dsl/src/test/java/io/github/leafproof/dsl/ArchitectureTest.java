@@ -59,6 +59,8 @@ class ArchitectureTest {
             .definedBy(HERE + "rehearsal")
             .layer("coverage")
             .definedBy(HERE + "coverage")
+            .layer("session")
+            .definedBy(HERE + "session")
             .layer("archive")
             .definedBy(HERE + "archive")
             .layer("edges")
@@ -130,6 +132,8 @@ class ArchitectureTest {
                     "graph",
                     "meaning",
                     "report")
+            .whereLayer("session")
+            .mayOnlyAccessLayers("front door", "formula", "graph", "report")
             .whereLayer("archive")
             .mayOnlyAccessLayers("front door", "json", "source", "formula", "graph", "report")
             .whereLayer("edges")

@@ -81,7 +81,10 @@ public enum FileMistake {
     LP685("A sheet of a history does not say which engine it is about"),
     LP686("The sheets of a history are about more than one engine"),
     LP687("A sheet of a history is there twice"),
-    LP688("The procedure of a sheet is not found");
+    LP688("The procedure of a sheet is not found"),
+
+    // A sheet that is filled in at the bench
+    LP768("There is nothing to take back");
 
     private final String meaning;
     private final Level level;

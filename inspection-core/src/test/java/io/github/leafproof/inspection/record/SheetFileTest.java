@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.leafproof.inspection.clearance.TrialResult;
 import io.github.leafproof.inspection.quantity.Quantity;
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class SheetFileTest {
     private final JobSheet sheet = SheetFile.read(Good.SHEET).orElseThrow().content();
@@ -99,5 +104,116 @@ class SheetFileTest {
         assertThat(read.card()).isNull();
         assertThat(read.tray()).isNull();
         assertThat(read.engine()).isEqualTo(SheetEngine.unknown());
+    }
+
+    /** The same sheet wherever its entries stand. */
+    private static JobSheet withoutPlaces(JobSheet sheet) {
+        return new JobSheet(
+                sheet.sheet(),
+                sheet.procedure(),
+                sheet.revision(),
+                sheet.card(),
+                sheet.tray(),
+                sheet.engine(),
+                sheet.date(),
+                sheet.runningTime(),
+                sheet.entries().stream()
+                        .map(entry -> new Entry(
+                                entry.observe(),
+                                withoutPlaces(entry.given()),
+                                entry.corrects(),
+                                entry.by(),
+                                entry.at(),
+                                entry.note(),
+                                entry.runningTime(),
+                                ""))
+                        .toList());
+    }
+
+    private static Given withoutPlaces(Given given) {
+        return given instanceof Given.Trials trials
+                ? new Given.Trials(trials.trials().stream()
+                        .map(trial -> new TrialGiven(trial.leaves(), trial.result(), ""))
+                        .toList())
+                : given;
+    }
+
+    private static JobSheet writtenAndRead(JobSheet sheet) {
+        return SheetFile.parse("s.json", SheetFile.toJson(sheet).getBytes(StandardCharsets.UTF_8))
+                .orElseThrow()
+                .content();
+    }
+
+    @Test
+    void a_sheet_that_is_written_reads_back_as_the_same() {
+        assertThat(withoutPlaces(writtenAndRead(sheet))).isEqualTo(withoutPlaces(sheet));
+        assertThat(SheetFile.toJson(writtenAndRead(sheet))).isEqualTo(SheetFile.toJson(sheet));
+    }
+
+    @Test
+    void every_sheet_of_the_bench_reads_back_as_the_same() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("..", "examples", "bench"))) {
+            List<JobSheet> sheets = files.filter(file -> file.toString().endsWith(".json"))
+                    .filter(file -> SheetFile.read(file).value().isPresent())
+                    .map(file -> SheetFile.read(file).orElseThrow().content())
+                    .toList();
+            assertThat(sheets)
+                    .hasSizeGreaterThan(10)
+                    .allSatisfy(each ->
+                            assertThat(withoutPlaces(writtenAndRead(each))).isEqualTo(withoutPlaces(each)));
+        }
+    }
+
+    @Test
+    void numbers_are_written_as_people_write_them_unless_they_are_very_long() {
+        List<BigDecimal> numbers =
+                List.of(new BigDecimal("100"), new BigDecimal("0.5"), new BigDecimal("1e99"), new BigDecimal("-2"));
+        JobSheet counted = new JobSheet(
+                "1",
+                "p",
+                1,
+                null,
+                null,
+                SheetEngine.unknown(),
+                LocalDate.of(2026, 3, 4),
+                null,
+                numbers.stream()
+                        .map(number -> new Entry("strokes", new Given.Count(number), false, null, null, null, null, ""))
+                        .toList());
+
+        assertThat(SheetFile.toJson(counted))
+                .contains("\"value\": 100\n", "\"value\": 0.5\n", "\"value\": 1E+99\n", "\"value\": -2\n");
+        assertThat(writtenAndRead(counted).entries())
+                .extracting(Entry::given)
+                .containsExactlyElementsOf(
+                        numbers.stream().map(Given.Count::new).toList());
+    }
+
+    @Test
+    void how_long_the_engine_had_run_is_written_where_it_changes(@TempDir Path folder) throws IOException {
+        Quantity two = Quantity.parse("2 h");
+        JobSheet ran = new JobSheet(
+                "1",
+                "p",
+                1,
+                null,
+                null,
+                SheetEngine.unknown(),
+                LocalDate.of(2026, 3, 4),
+                Quantity.parse("1 h"),
+                List.of(
+                        new Entry("a", new Given.Flag(true), false, null, null, null, Quantity.parse("1 h"), ""),
+                        new Entry("b", new Given.Flag(true), false, null, null, null, two, ""),
+                        new Entry("c", new Given.Flag(true), false, null, null, null, two, "")));
+        Path file = folder.resolve("1.json");
+
+        assertThat(SheetFile.write(file, ran)).isEmpty();
+
+        assertThat(Files.readString(file)).isEqualTo(SheetFile.toJson(ran)).containsOnlyOnce("\"2 h\"");
+        assertThat(withoutPlaces(SheetFile.read(file).orElseThrow().content())).isEqualTo(ran);
+        assertThat(SheetFile.write(folder.resolve("missing/1.json"), ran))
+                .get()
+                .extracting(Problem::code)
+                .isEqualTo("LP610");
     }
 }

@@ -48,6 +48,12 @@ public record BenchState(String name, String starts, List<Change> changes, List<
                 .toList();
     }
 
+    /** Whether it can ever be in this state. */
+    public boolean knows(String state) {
+        return starts.equals(state)
+                || changes.stream().anyMatch(change -> change.to().equals(state));
+    }
+
     /** How to come from one state to another in one change, if there is such a change. */
     public Optional<Change> change(String from, String to) {
         return changes.stream()

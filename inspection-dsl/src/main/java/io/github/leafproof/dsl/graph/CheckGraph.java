@@ -195,7 +195,7 @@ public final class CheckGraph {
     }
 
     /** Checks by number, each after the gates it waits for. */
-    List<Integer> checkOrder() {
+    public List<Integer> checkOrder() {
         return checkOrder;
     }
 
@@ -207,6 +207,11 @@ public final class CheckGraph {
     /** What a check's verdict rests on: facts, observations, values, gauges, states of the bench, gates. */
     public Needs needsOf(Node.Check check) {
         return Questions.needs(this, check);
+    }
+
+    /** The observations that decide whether one is asked for; none where it always is. */
+    public List<Node.Observation> decidingOn(Node.Observation observation) {
+        return Questions.deciding(this, observation);
     }
 
     /** What an observation bears on: values, checks, advice, and what waits for these. */
@@ -226,7 +231,18 @@ public final class CheckGraph {
      * engine yet, so what may turn out not to apply to it is in the order, too.
      */
     public StepOrder stepOrder() {
-        return StepOrder.of(this, parts.observations());
+        return StepOrder.of(this, parts.observations(), Map.of());
+    }
+
+    /**
+     * Some observations in an order that changes the bench least from where it is: what is left of an inspection that was
+     * begun. What is not among them counts as looked at, and lets go on what waits for it.
+     *
+     * @param observations in the order of the procedure
+     * @param stands how the states of the bench stand, by their names; a state that is not named stands as it starts
+     */
+    public StepOrder stepOrder(List<Node.Observation> observations, Map<String, String> stands) {
+        return StepOrder.of(this, observations, stands);
     }
 
     /** The state of that name. */

@@ -11,7 +11,6 @@ import io.github.leafproof.inspection.record.Read;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * What is known of one engine, typed for a graph: the facts of its card and what its job sheet says, measured with the
@@ -84,28 +83,12 @@ public final class Evidence {
     }
 
     /**
-     * What the same sheet says once it has grown. Only the new entries are read.
+     * What the same sheet says once its end has changed. Only the observations that are entered otherwise are read again.
      *
-     * @param sheet the sheet with its new entries behind those that were read
+     * @param sheet the sheet as it is now
      */
-    Read<Evidence> grown(Document<JobSheet> sheet) {
-        return new EvidenceReader(this, new Files(files.card(), files.tray(), sheet))
-                .readOn(newEntries(sheet.content(), files.sheet().content()));
-    }
-
-    private static List<Entry> newEntries(JobSheet now, JobSheet before) {
-        return now.entries().subList(before.entries().size(), now.entries().size());
-    }
-
-    /** The slots of the observations that something was entered for behind the entries of an earlier state of the sheet. */
-    List<Integer> slotsEnteredSince(JobSheet before) {
-        Set<Integer> slots = new TreeSet<>();
-        for (Entry entry : newEntries(files.sheet().content(), before)) {
-            if (graph.node(entry.observe()).orElse(null) instanceof Node.Observation observation) {
-                slots.add(observation.slot());
-            }
-        }
-        return List.copyOf(slots);
+    Read<Evidence> after(SheetChange change, Document<JobSheet> sheet) {
+        return new EvidenceReader(this, new Files(files.card(), files.tray(), sheet)).readAfter(change);
     }
 
     public CheckGraph graph() {

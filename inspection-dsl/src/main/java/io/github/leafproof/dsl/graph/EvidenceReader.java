@@ -46,7 +46,7 @@ final class EvidenceReader {
         this.asLeft = new Value[graph.slots()];
     }
 
-    /** Goes on from what was read of a shorter sheet, with the same card and tray. */
+    /** Goes on from what was read of the sheet before its end changed, with the same card and tray. */
     EvidenceReader(Evidence before, Evidence.Files files) {
         this.graph = before.graph();
         this.files = files;
@@ -58,18 +58,19 @@ final class EvidenceReader {
         this.unknown.addAll(before.unknown());
     }
 
-    /** Reads the observations that have new entries, each from its first entry on. */
-    Read<Evidence> readOn(List<Entry> added) {
+    /** Reads the observations that are entered otherwise than before, each from its first entry on. */
+    Read<Evidence> readAfter(SheetChange change) {
         takeGauges();
-        Map<String, List<Entry>> entries = entriesByObservation(added);
-        complainOfUnknown(added);
+        unknown.removeIf(known -> change.takenBack().contains(known.entry()));
+        complainOfUnknown(change.added());
+        Set<String> names = change.names();
+        Map<String, List<Entry>> entries = entriesByObservation(files.sheet().content().entries().stream()
+                .filter(entry -> names.contains(entry.observe()))
+                .toList());
         EntryReader entryReader = new EntryReader(problems, gauges);
-        graph.observationsNamed(entries.keySet()).forEach(observation -> {
-            List<Entry> all = new ArrayList<>();
-            statements.getOrDefault(observation.name(), List.of()).forEach(said -> all.add(said.entry()));
-            all.addAll(entries.getOrDefault(observation.name(), List.of()));
-            take(observation, all, entryReader);
-        });
+        graph.observationsNamed(names)
+                .forEach(observation ->
+                        take(observation, entries.getOrDefault(observation.name(), List.of()), entryReader));
         return done();
     }
 
@@ -260,6 +261,8 @@ final class EvidenceReader {
         }
         if (found != null) {
             adjusted.add(observation.slot());
+        } else {
+            adjusted.remove(observation.slot());
         }
         statements.put(observation.name(), List.copyOf(said));
     }

@@ -28,25 +28,27 @@ public final class Judge {
     }
 
     /**
-     * The judgement on a sheet that has grown: only what hangs on the new entries is judged anew, and it comes to what
-     * {@link #judge} would say of the whole sheet. How many formulas are evaluated depends on them alone, however large the
-     * procedure is. A sheet that did not just grow is judged as a whole.
+     * The judgement on a sheet that has changed at its end: entries were added, or the last ones taken back. Only what hangs
+     * on these is judged anew, and it comes to what {@link #judge} would say of the whole sheet. How many formulas are
+     * evaluated depends on them alone, however large the procedure is. A sheet with another heading is judged as a whole.
      *
-     * @param sheet the sheet with its new entries behind those that were judged
      * @return the judgement, or everything in the new entries that does not go together with the procedure
      */
     static Read<Judgement> judgeOn(Judgement before, Document<JobSheet> sheet) {
         Evidence.Files files = before.evidence().files();
-        if (!isGrown(files.sheet().content(), sheet.content())) {
+        if (!hasSameHeading(files.sheet().content(), sheet.content())) {
             return Evidence.of(before.graph(), files.card(), files.tray(), sheet)
                     .map(evidence -> judge(evidence, before.units()));
         }
-        return before.evidence().grown(sheet).map(evidence -> judgeOn(before, evidence));
+        SheetChange change = SheetChange.between(files.sheet().content(), sheet.content());
+        return before.evidence().after(change, sheet).map(evidence -> judgeOn(before, evidence, change));
     }
 
-    private static Judgement judgeOn(Judgement before, Evidence evidence) {
-        Evidence.Files files = before.evidence().files();
-        List<Integer> changed = evidence.slotsEnteredSince(files.sheet().content());
+    private static Judgement judgeOn(Judgement before, Evidence evidence, SheetChange change) {
+        List<Integer> changed = before.graph().observationsNamed(change.names()).stream()
+                .map(Node.Observation::slot)
+                .sorted()
+                .toList();
         Settled left = before.left().with(evidence.asLeft(), changed);
         Settled found = evidence.isAdjusted() ? before.found().with(evidence.asFound(), changed) : left;
         Settled measured = before.measured() == null ? before.left() : before.measured();
@@ -58,14 +60,11 @@ public final class Judge {
                 before.units());
     }
 
-    private static boolean isGrown(JobSheet before, JobSheet now) {
-        int known = before.entries().size();
+    private static boolean hasSameHeading(JobSheet before, JobSheet now) {
         return now.procedure().equals(before.procedure())
                 && now.revision() == before.revision()
                 && now.engine().equals(before.engine())
-                && now.date().equals(before.date())
-                && now.entries().size() >= known
-                && now.entries().subList(0, known).equals(before.entries());
+                && now.date().equals(before.date());
     }
 
     private static Judgement judgement(

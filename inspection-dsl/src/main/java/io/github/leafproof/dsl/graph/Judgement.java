@@ -9,6 +9,7 @@ import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.verdict.ReleaseRule;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -46,8 +47,8 @@ public final class Judgement {
     }
 
     /**
-     * The judgement on the same sheet, some entries longer: only what hangs on the new entries is judged anew, and it is the
-     * judgement that the whole sheet gets. A sheet that differs otherwise is judged as a whole.
+     * The judgement on the same sheet, some entries longer, or with its last entries taken back: only what hangs on these is
+     * judged anew, and it is the judgement that the whole sheet gets. A sheet with another heading is judged as a whole.
      *
      * @return the judgement, or everything in the new entries that does not go together with the procedure
      */
@@ -72,7 +73,8 @@ public final class Judgement {
                                 ? Stream.of(observe.observation())
                                 : Stream.<Node.Observation>of())
                         .sorted(Comparator.comparingInt(Node.Observation::slot))
-                        .toList());
+                        .toList(),
+                Map.of());
     }
 
     Settled left() {

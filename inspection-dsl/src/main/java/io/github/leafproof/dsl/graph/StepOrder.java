@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Observations in the order that changes the bench least, with the changes between them.
@@ -38,11 +39,15 @@ public record StepOrder(List<Step> steps, int changes, Method method) {
     /** Something is observed. */
     public record Observe(Node.Observation observation) implements Step {}
 
-    /** The order of these observations of a graph, the bench being as it is before the first step. */
-    static StepOrder of(CheckGraph graph, List<Node.Observation> observations) {
-        StepSearch.Found found = StepSearch.search(graph, observations);
+    /**
+     * The order of these observations of a graph.
+     *
+     * @param stands how the bench stands before the first step; a state that is not named stands as it starts
+     */
+    static StepOrder of(CheckGraph graph, List<Node.Observation> observations, Map<String, String> stands) {
+        StepSearch.Found found = StepSearch.search(graph, observations, stands);
         Map<String, String> bench = new HashMap<>();
-        graph.states().forEach(state -> bench.put(state.name(), state.starts()));
+        graph.states().forEach(state -> bench.put(state.name(), stands.getOrDefault(state.name(), state.starts())));
         List<Step> steps = new ArrayList<>();
         for (Node.Observation observation : found.order()) {
             for (BenchState.Need need : observation.needs()) {
@@ -54,5 +59,12 @@ public record StepOrder(List<Step> steps, int changes, Method method) {
             steps.add(new Observe(observation));
         }
         return new StepOrder(steps, steps.size() - found.order().size(), found.method());
+    }
+
+    /** The observations alone, in this order. */
+    public List<Node.Observation> observations() {
+        return steps.stream()
+                .flatMap(step -> step instanceof Observe observe ? Stream.of(observe.observation()) : Stream.empty())
+                .toList();
     }
 }

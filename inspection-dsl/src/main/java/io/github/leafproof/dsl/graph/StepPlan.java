@@ -12,6 +12,7 @@ import java.util.Set;
  * Observations to be made, numbered, and what each has to wait for.
  *
  * @param states the states of the bench
+ * @param stands for each state of the bench how it stands before the first step
  * @param needs for each observation how it wants the bench
  * @param stages for each observation the number of its stage
  * @param checksOf for each observation the checks that rest on it
@@ -23,6 +24,7 @@ import java.util.Set;
  */
 record StepPlan(
         List<BenchState> states,
+        List<String> stands,
         List<List<Wanted>> needs,
         List<Integer> stages,
         List<List<Integer>> checksOf,
@@ -45,11 +47,10 @@ record StepPlan(
 
     /** The bench before the first step. */
     StepSearch.Bench start() {
-        return new StepSearch.Bench(
-                states, states.stream().map(BenchState::starts).toList());
+        return new StepSearch.Bench(states, stands);
     }
 
-    static StepPlan of(CheckGraph graph, List<Node.Observation> observations) {
+    static StepPlan of(CheckGraph graph, List<Node.Observation> observations, Map<String, String> stands) {
         int size = observations.size();
         Map<Integer, Integer> numbers = new HashMap<>();
         Map<String, Integer> states = new HashMap<>();
@@ -79,6 +80,9 @@ record StepPlan(
         }
         return new StepPlan(
                 graph.states(),
+                graph.states().stream()
+                        .map(state -> stands.getOrDefault(state.name(), state.starts()))
+                        .toList(),
                 observations.stream()
                         .map(observation -> wanted(observation, states))
                         .toList(),

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.PriorityQueue;
@@ -34,8 +35,8 @@ final class StepSearch {
     /** An order, and how it was found. */
     record Found(List<Node.Observation> order, StepOrder.Method method) {}
 
-    static Found search(CheckGraph graph, List<Node.Observation> observations) {
-        StepPlan plan = StepPlan.of(graph, observations);
+    static Found search(CheckGraph graph, List<Node.Observation> observations, Map<String, String> stands) {
+        StepPlan plan = StepPlan.of(graph, observations, stands);
         StepSearch search = new StepSearch(plan);
         Optional<List<Integer>> best =
                 observations.size() > MOST_OBSERVATIONS ? Optional.empty() : search.cheapestFirst();

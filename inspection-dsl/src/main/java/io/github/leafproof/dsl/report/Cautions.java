@@ -11,12 +11,17 @@ import java.util.Map;
 import java.util.Set;
 
 /** The cautions that belong before a step: its own hazards, those of the states it needs, and those of getting there. */
-final class Cautions {
+public final class Cautions {
 
     private final CheckGraph graph;
 
-    Cautions(CheckGraph graph) {
+    private Cautions(CheckGraph graph) {
         this.graph = graph;
+    }
+
+    /** The cautions of a procedure. */
+    public static Cautions in(CheckGraph graph) {
+        return new Cautions(graph);
     }
 
     /** Each caution once, in the order of the steps. */
@@ -39,15 +44,23 @@ final class Cautions {
         return of(graph.observations());
     }
 
-    /** The cautions while a step is done on a bench in these states; what lasts of earlier steps counts as well. */
-    List<String> during(Node.Observation observation, Map<String, String> bench) {
+    /**
+     * The cautions while a step is done; what lasts of earlier steps counts as well.
+     *
+     * @param bench how the states of the bench stand meanwhile, by their names; one that is not named stands as it starts
+     */
+    public List<String> during(Node.Observation observation, Map<String, String> bench) {
         List<Hazard> hazards = new ArrayList<>(observation.hazards());
         hazards.addAll(lasting(bench));
         return words(hazards);
     }
 
-    /** The cautions of a change on a bench in these states. */
-    List<String> of(BenchState state, BenchState.Change change, Map<String, String> bench) {
+    /**
+     * The cautions of a change of the bench; what lasts of earlier steps counts as well.
+     *
+     * @param bench how the states of the bench stand before it, by their names; one that is not named stands as it starts
+     */
+    public List<String> of(BenchState state, BenchState.Change change, Map<String, String> bench) {
         List<Hazard> hazards = changing(state, change);
         hazards.addAll(lasting(bench));
         return words(hazards);

@@ -74,7 +74,7 @@ public final class Explaining {
                 needs.values().stream().map(this::computed).toList(),
                 steps(),
                 judged == null ? advice() : judged.check().advice(),
-                new Cautions(graph).of(needs.observations()),
+                Cautions.in(graph).of(needs.observations()),
                 check.because());
     }
 

@@ -39,7 +39,7 @@ public final class Reporting {
         this.judgement = judgement;
         this.graph = judgement.graph();
         this.entries = new EntryWords(judgement);
-        this.cautions = new Cautions(graph);
+        this.cautions = Cautions.in(graph);
         this.propagation = Propagation.of(judgement);
     }
 
@@ -49,7 +49,7 @@ public final class Reporting {
     }
 
     /** One check as the report has it. */
-    static Report.Check of(Judgement judgement, Node.Check check) {
+    public static Report.Check of(Judgement judgement, Node.Check check) {
         return new Reporting(judgement).check(judgement.verdicts().get(check.number()));
     }
 

@@ -22,7 +22,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 
-/** A sheet that grows is judged on, and comes to what the whole sheet would. */
+/** A sheet that grows, or loses its last entries, is judged on, and comes to what the whole sheet would. */
 class ContinuedJudgementTest {
 
     private static final Workshop BENCH = Workshop.of("""
@@ -115,6 +115,28 @@ class ContinuedJudgementTest {
         }
     }
 
+    @Property(seed = "1", tries = 80, edgeCases = EdgeCasesMode.NONE)
+    void what_is_taken_back_leaves_what_the_shorter_sheet_comes_to(
+            @ForAll("entries") List<String> entries, @ForAll("entries") List<String> instead) {
+        Workshop bench = BENCH;
+        for (String entry : entries) {
+            Workshop longer = bench.enter(entry);
+            bench = longer.evidence(GRAPH).value().isPresent() ? longer : bench;
+        }
+        Judgement judgement = judged(GRAPH, bench);
+        for (int kept = bench.entries().size(); kept >= 0; kept--) {
+            Workshop shorter = BENCH.entries(bench.entries().subList(0, kept));
+            judgement = judgement.continuedWith(shorter.sheetRead()).orElseThrow();
+            assertThat(told(judgement)).isEqualTo(told(judged(GRAPH, shorter)));
+        }
+        Workshop other = BENCH.enter(instead.get(0));
+        if (other.evidence(GRAPH).value().isPresent()) {
+            Judgement exchanged =
+                    judged(GRAPH, bench).continuedWith(other.sheetRead()).orElseThrow();
+            assertThat(told(exchanged)).isEqualTo(told(judged(GRAPH, other)));
+        }
+    }
+
     private static List<String> said(List<Problem> problems) {
         return problems.stream().map(Problem::toString).toList();
     }
@@ -142,7 +164,7 @@ class ContinuedJudgementTest {
     }
 
     @Test
-    void a_sheet_that_did_not_just_grow_is_judged_as_a_whole() {
+    void a_sheet_that_says_something_else_is_judged_by_what_it_says() {
         Judgement before = judged(GRAPH, BENCH.observe("gear", "\"dry\""));
         Workshop other = BENCH.observe("gear", "\"oiled\"").observe("head", "\"21 °C\"");
 
@@ -153,7 +175,7 @@ class ContinuedJudgementTest {
     }
 
     @Test
-    void of_a_hundred_checks_only_the_one_that_hangs_on_the_entry_is_judged_anew() {
+    void of_a_hundred_checks_only_the_one_that_hangs_on_what_was_entered_or_taken_back_is_judged_anew() {
         StringBuilder text = new StringBuilder("for valve in ");
         List<String> valves = new ArrayList<>();
         for (int i = 0; i < 100; i++) {
@@ -179,6 +201,12 @@ class ContinuedJudgementTest {
         assertThat(count).hasValue(1);
         assertThat(after.verdict("free[v41]").orElseThrow().outcome()).hasToString("PASSES");
         assertThat(after.verdict("free[v42]").orElseThrow().outcome()).hasToString("UNTESTED");
+
+        count.set(0);
+        Judgement back = after.continuedWith(bench.sheetRead()).orElseThrow();
+
+        assertThat(count).hasValue(1);
+        assertThat(back.verdict("free[v41]").orElseThrow().outcome()).hasToString("UNTESTED");
     }
 
     private static CheckGraph counting(CheckGraph graph, AtomicInteger count) {

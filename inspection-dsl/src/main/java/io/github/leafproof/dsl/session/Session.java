@@ -1,0 +1,188 @@
+package io.github.leafproof.dsl.session;
+
+import io.github.leafproof.dsl.graph.BenchState;
+import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.inspection.quantity.Quantity;
+import io.github.leafproof.inspection.record.Act;
+import io.github.leafproof.inspection.record.Entry;
+import io.github.leafproof.inspection.record.Given;
+import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.Read;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An inspection at the bench, from the first step to the sheet that is handed over. It says what to do next, takes what is
+ * entered, and judges as it goes: only what hangs on the new entry is judged again.
+ *
+ * <p>An act that makes no sense is refused in words, and nothing has happened. What is done stands as soon as the method
+ * returns.
+ *
+ * <p>A session may be used from several threads: each act is done whole before the next begins. What it hands out never
+ * changes.
+ */
+public final class Session implements AutoCloseable {
+
+    private Standing standing;
+    private boolean isClosed;
+
+    private Session(Standing standing) {
+        this.standing = standing;
+    }
+
+    /**
+     * Begins a session that is kept in memory alone: for trying things out, and for programs that keep sheets themselves.
+     *
+     * @return the session, or everything in heading, card and tray that does not go together with the procedure
+     */
+    public static Read<Session> inMemory(Basis basis, Heading heading, Inspector inspector) {
+        JobSheet sheet = heading.emptySheet(basis.graph().identity());
+        return Standing.of(basis, inspector, heading.sheet(), sheet, List.of()).map(Session::new);
+    }
+
+    /** How it stands now. */
+    public synchronized Standing standing() {
+        return standing;
+    }
+
+    /** Enters what was observed; see {@link #enter(String, Given, Remark)}. */
+    public Read<Standing> enter(String observation, Given given) {
+        return enter(observation, given, Remark.NONE);
+    }
+
+    /**
+     * Enters what was observed, asked for or not. Trials of a gap and readings of a series are added to what was entered
+     * before. Of anything else a second entry is refused, for it takes a {@link #correct correction}; unless the first said
+     * that it could not be observed: then the sheet has the new one as its correction.
+     */
+    public synchronized Read<Standing> enter(String observation, Given given, Remark remark) {
+        boolean couldNot = standing.isUnsaidBy(observation, given);
+        return act(entered(observation, given, couldNot, remark));
+    }
+
+    /** Corrects a slip of the pen; see {@link #correct(String, Given, Remark)}. */
+    public Read<Standing> correct(String observation, Given given) {
+        return correct(observation, given, Remark.NONE);
+    }
+
+    /** Corrects a slip of the pen: the last entry of this observation no longer counts, and stays visible on the sheet. */
+    public synchronized Read<Standing> correct(String observation, Given given, Remark remark) {
+        return act(entered(observation, given, true, remark));
+    }
+
+    /** Enters that something could not be observed, and why. */
+    public Read<Standing> cannot(String observation, String why) {
+        return enter(observation, new Given.Cannot(why));
+    }
+
+    /** Enters that something was adjusted; see {@link #adjust(String, Quantity, Remark)}. */
+    public Read<Standing> adjust(String observation, @Nullable Quantity turn) {
+        return adjust(observation, turn, Remark.NONE);
+    }
+
+    /**
+     * Enters that something was adjusted. What was observed of it before is as found; it is asked for again, as left.
+     *
+     * @param turn by how much an adjuster was turned, where that is known
+     */
+    public synchronized Read<Standing> adjust(String observation, @Nullable Quantity turn, Remark remark) {
+        return act(entered(observation, new Given.Adjusted(turn), false, remark));
+    }
+
+    /** The entry as it would stand on a sheet; its place is known when the sheet is read back. */
+    private Act entered(String observation, Given given, boolean corrects, Remark remark) {
+        Act.Stamp stamp = standing.inspector().stamp();
+        return new Act.Entered(new Entry(
+                observation, given, corrects, stamp.by(), stamp.at(), remark.note(), remark.runningTime(), ""));
+    }
+
+    /**
+     * Says that the bench was brought into a state, as a step asked for or otherwise. Whoever enters an observation without
+     * saying so is taken to have brought the bench to where that observation needs it.
+     *
+     * @throws IllegalArgumentException if the procedure knows nothing of the bench in such a state
+     */
+    public synchronized Read<Standing> bring(String state, String to) {
+        BenchState known = standing.basis().graph().states().stream()
+                .filter(each -> each.name().equals(state))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("the procedure has no state " + state));
+        if (!known.knows(to)) {
+            throw new IllegalArgumentException(state + " is never " + to);
+        }
+        return act(new Act.Brought(state, to, standing.inspector().stamp()));
+    }
+
+    /** Passes an observation over: it is not asked for again, and stays untested unless somebody enters it. */
+    public synchronized Read<Standing> skip(String observation) {
+        return known(observation) ? act(new Act.Skipped(observation, stamp())) : unknown(observation);
+    }
+
+    /** Puts an observation off: it is asked for again when nothing else is left. */
+    public synchronized Read<Standing> later(String observation) {
+        return known(observation) ? act(new Act.PutOff(observation, stamp())) : unknown(observation);
+    }
+
+    /**
+     * Takes back the newest act that nobody took back yet, and so on, act by act. What was entered and taken back never gets
+     * onto the sheet. What a finished sheet shows is not taken back any more, but corrected.
+     */
+    public synchronized Read<Standing> undo() {
+        return standing.last().isPresent()
+                ? act(new Act.TookBack(stamp()))
+                : SessionProblems.nothingToTakeBack(standing.sheet().name());
+    }
+
+    /** Goes to an observation, whatever has become of it: it is the next step until it is entered, or one goes on. */
+    public synchronized Read<Standing> goTo(String observation) {
+        return known(observation) ? new Read.Done<>(moved(standing.at(observation)), List.of()) : unknown(observation);
+    }
+
+    /** Goes back to what was entered, passed over or put off before; again, to the one before that. */
+    public synchronized Standing back() {
+        return moved(standing.back());
+    }
+
+    /** Goes on with the best next step. */
+    public synchronized Standing onward() {
+        return moved(standing.at(null));
+    }
+
+    private Standing moved(Standing there) {
+        standing = there;
+        return there;
+    }
+
+    /** Hands over the sheet as it stands. One can go on afterwards, and finish again. */
+    public synchronized Read<Finished> finish() {
+        Finished finished = new Finished(standing.sheet(), standing.judgement());
+        return act(new Act.Finished(standing.sheet().sha256(), stamp())).map(done -> finished);
+    }
+
+    /** Ends the session. It is over for this program. */
+    @Override
+    public synchronized void close() {
+        isClosed = true;
+    }
+
+    private Act.Stamp stamp() {
+        return standing.inspector().stamp();
+    }
+
+    private boolean known(String observation) {
+        return standing.basis().graph().node(observation).orElse(null) instanceof Node.Observation;
+    }
+
+    private Read<Standing> unknown(String observation) {
+        return SessionProblems.noObservation(standing, observation);
+    }
+
+    private Read<Standing> act(Act act) {
+        if (isClosed) {
+            throw new IllegalStateException("the session was closed");
+        }
+        Read<Standing> next = standing.after(act);
+        next.value().ifPresent(this::moved);
+        return next;
+    }
+}

@@ -1,0 +1,281 @@
+package io.github.leafproof.dsl.session;
+
+import io.github.leafproof.dsl.formula.Type;
+import io.github.leafproof.dsl.formula.Value;
+import io.github.leafproof.dsl.graph.Judgement;
+import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.graph.StepOrder;
+import io.github.leafproof.dsl.graph.Verdict;
+import io.github.leafproof.dsl.report.Reporting;
+import io.github.leafproof.inspection.record.Act;
+import io.github.leafproof.inspection.record.Document;
+import io.github.leafproof.inspection.record.Entry;
+import io.github.leafproof.inspection.record.Given;
+import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.Problem;
+import io.github.leafproof.inspection.record.Read;
+import io.github.leafproof.inspection.record.Report;
+import io.github.leafproof.inspection.record.SheetFile;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How an inspection stands at one moment: what was done, what it came to, what is next. It never changes, so that any
+ * number of threads may look at it; the next act makes another one.
+ *
+ * <p>What it says of the sheet is what the sheet's file would be read back as, word for word: nothing is entered that could
+ * not be written and read again.
+ */
+public final class Standing {
+
+    private final Basis basis;
+    private final Inspector inspector;
+    private final Ties ties;
+    private final Course course;
+    private final Document<JobSheet> sheet;
+    private final Judgement judgement;
+    /** What somebody went back to; null where the best next step is asked for. */
+    private final @Nullable String focus;
+
+    private volatile @Nullable Ahead ahead;
+
+    private Standing(
+            Basis basis,
+            Inspector inspector,
+            Ties ties,
+            Course course,
+            Document<JobSheet> sheet,
+            Judgement judgement,
+            @Nullable String focus) {
+        this.basis = basis;
+        this.inspector = inspector;
+        this.ties = ties;
+        this.course = course;
+        this.sheet = sheet;
+        this.judgement = judgement;
+        this.focus = focus;
+    }
+
+    /**
+     * How it stands after these acts.
+     *
+     * @param name what problems and reports call the sheet
+     * @param heading the sheet without its entries
+     */
+    static Read<Standing> of(Basis basis, Inspector inspector, String name, JobSheet heading, List<Act> acts) {
+        Course course = Course.of(acts);
+        Read<Document<JobSheet>> sheet = readBack(name, heading, course.entries());
+        return sheet.value()
+                .map(document -> basis.procedure()
+                        .judgement(basis.card(), basis.tray(), document, inspector.units())
+                        .map(judgement -> new Standing(
+                                basis, inspector, Ties.of(basis.graph()), course, document, judgement, null)))
+                .orElseGet(() -> new Read.Refused<>(sheet.problems()));
+    }
+
+    private static Read<Document<JobSheet>> readBack(String name, JobSheet sheet, List<Entry> entries) {
+        JobSheet filledIn = new JobSheet(
+                sheet.sheet(),
+                sheet.procedure(),
+                sheet.revision(),
+                sheet.card(),
+                sheet.tray(),
+                sheet.engine(),
+                sheet.date(),
+                sheet.runningTime(),
+                entries);
+        return SheetFile.parse(name, SheetFile.toJson(filledIn).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** How it stands after one more act; only what hangs on its entry is judged anew. Refused, where it makes no sense. */
+    Read<Standing> after(Act act) {
+        Course next = course.after(act);
+        boolean isSame = next.entries().equals(course.entries());
+        if (isSame) {
+            return new Read.Done<>(with(next, sheet, judgement, act), List.of());
+        }
+        Read<Document<JobSheet>> longer = readBack(sheet.name(), sheet.content(), next.entries());
+        if (longer.value().isEmpty()) {
+            return new Read.Refused<>(longer.problems());
+        }
+        Document<JobSheet> document = longer.orElseThrow();
+        Read<Judgement> judged = judgement.continuedWith(document);
+        return judged.value()
+                .<Read<Standing>>map(
+                        found -> new Read.Done<>(with(next, document, found, act), newIn(longer.problems(), document)))
+                .orElseGet(() -> new Read.Refused<>(judged.problems()));
+    }
+
+    private Standing with(Course next, Document<JobSheet> nextSheet, Judgement nextJudgement, Act act) {
+        return new Standing(basis, inspector, ties, next, nextSheet, nextJudgement, focusAfter(act));
+    }
+
+    /** Somebody who took something back is asked for it again, and who did what they went back to is done with it. */
+    private @Nullable String focusAfter(Act act) {
+        if (act instanceof Act.TookBack) {
+            return course.last().map(Course::subject).orElse(focus);
+        }
+        return focus != null && !focus.equals(Course.subject(act)) ? focus : null;
+    }
+
+    /** What looks odd about the last entry; what was odd before was told before. */
+    private static List<Problem> newIn(List<Problem> warnings, Document<JobSheet> document) {
+        List<Entry> entries = document.content().entries();
+        String last = entries.isEmpty() ? "" : entries.get(entries.size() - 1).place();
+        return warnings.stream().filter(warning -> warning.place().equals(last)).toList();
+    }
+
+    /** The same with somebody at this observation. */
+    Standing at(@Nullable String observation) {
+        return new Standing(basis, inspector, ties, course, sheet, judgement, observation);
+    }
+
+    /** The same with somebody one step further back; the same where there is none. */
+    Standing back() {
+        List<String> visited = course.visited();
+        int at = focus == null ? visited.size() : visited.indexOf(focus);
+        int before = at < 0 ? visited.size() - 1 : at - 1;
+        return before < 0 ? this : at(visited.get(before));
+    }
+
+    public Basis basis() {
+        return basis;
+    }
+
+    public Inspector inspector() {
+        return inspector;
+    }
+
+    /** The sheet as it stands: what would be written now, and the digest that its file would have. */
+    public Document<JobSheet> sheet() {
+        return sheet;
+    }
+
+    /** What it all comes to so far. */
+    public Judgement judgement() {
+        return judgement;
+    }
+
+    /** The report as it would be now; it takes second opinions on computed numbers, so that it is not for every keystroke. */
+    public Report report() {
+        return Reporting.of(judgement);
+    }
+
+    /** The acts that count, the oldest first; what was taken back is not among them. */
+    public List<Act> acts() {
+        return course.acts();
+    }
+
+    /** What {@link Session#undo()} would take back. */
+    public Optional<Act> last() {
+        return course.last();
+    }
+
+    /** What was entered for an observation, the oldest first. */
+    public List<Entry> entries(String observation) {
+        return sheet.content().entries().stream()
+                .filter(entry -> entry.observe().equals(observation))
+                .toList();
+    }
+
+    /** Whether an entry says, of what can be entered once only, what could not be observed before. */
+    boolean isUnsaidBy(String observation, Given given) {
+        return basis.graph().node(observation).orElse(null) instanceof Node.Observation known
+                && !(known.type() instanceof Type.Gap || known.type() instanceof Type.Series)
+                && !(given instanceof Given.Adjusted)
+                && judgement.evidence().value(known) instanceof Value.Missing missing
+                && missing.lacks().stream().anyMatch(lack -> lack.kind() == Value.Lack.Kind.CANNOT);
+    }
+
+    /**
+     * How a state of the bench stands now.
+     *
+     * @throws IllegalArgumentException if the procedure has no state of this name
+     */
+    public String bench(String state) {
+        String stands = course.bench(basis.graph()).get(state);
+        if (stands == null) {
+            throw new IllegalArgumentException("the procedure has no state " + state);
+        }
+        return stands;
+    }
+
+    /**
+     * The verdicts that an observation bears on, as a report has them, where there is something to say: not those that are
+     * untested or blocked still, or do not apply.
+     *
+     * @throws IllegalArgumentException if the procedure has no observation of this name
+     */
+    public List<Report.Check> bearingOn(String observation) {
+        return ties.checks(named(observation)).stream()
+                .filter(check -> isJudged(judgement.verdicts().get(check.number())))
+                .map(check -> Reporting.of(judgement, check))
+                .toList();
+    }
+
+    private static boolean isJudged(Verdict verdict) {
+        return switch (verdict.outcome()) {
+            case PASSES, TOLERATED, FAILS, OPEN, CONTRADICTED -> true;
+            case UNTESTED, BLOCKED, NOT_APPLICABLE -> false;
+        };
+    }
+
+    private Node.Observation named(String observation) {
+        return basis.graph()
+                .node(observation)
+                .map(node -> node instanceof Node.Observation found ? found : null)
+                .orElseThrow(
+                        () -> new IllegalArgumentException("the procedure observes nothing called " + observation));
+    }
+
+    /** What has become of an observation. */
+    public Place placeOf(Node.Observation observation) {
+        return Objects.requireNonNull(looked().places().get(observation.name()));
+    }
+
+    /** How far it has come. */
+    public Progress progress() {
+        return Progress.of(looked().places().values(), looked().order().changes());
+    }
+
+    /**
+     * All that is still to be asked for, in the order in which it will be, with the changes of the bench between. Where
+     * somebody went back to something, that comes before all of it.
+     */
+    public StepOrder ahead() {
+        return looked().order();
+    }
+
+    /**
+     * The next thing to do: what somebody went back to, or else the first of {@link #ahead()}. Empty where nothing is left to
+     * ask for; what was passed over or has to wait is in {@link #progress()}.
+     */
+    public Optional<NextStep> next() {
+        Optional<Node.Observation> next = focus != null
+                ? Optional.of(named(focus))
+                : ahead().observations().stream().findFirst();
+        return next.map(observation -> Stepping.to(this, observation));
+    }
+
+    Ties ties() {
+        return ties;
+    }
+
+    Map<String, String> bench() {
+        return course.bench(basis.graph());
+    }
+
+    /** Worked out when it is first asked for: whoever reads in a whole journal does without. */
+    private Ahead looked() {
+        Ahead known = ahead;
+        if (known == null) {
+            known = Ahead.of(judgement, ties, course);
+            ahead = known;
+        }
+        return known;
+    }
+}
