@@ -5,6 +5,7 @@ import io.github.leafproof.inspection.record.JsonWriting.ObjectBuilder;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** From a job sheet to JSON, as a person would write it: what there is nothing to say of is left out. */
@@ -40,8 +41,8 @@ final class SheetWriting {
         List<Json> entries = new ArrayList<>();
         @Nullable Quantity running = sheet.runningTime();
         for (Entry entry : sheet.entries()) {
-            boolean isNew = entry.runningTime() != null && !entry.runningTime().equals(running);
-            running = isNew ? entry.runningTime() : running;
+            boolean isNew = !Objects.equals(entry.runningTime(), running);
+            running = entry.runningTime();
             entries.add(entry(isNew ? entry : entry.after(null)));
         }
         return entries;

@@ -4,6 +4,7 @@ import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.record.Act;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -17,7 +18,7 @@ public record Inspector(@Nullable String name, Clock clock, UnitSystem units) {
 
     /** Somebody who goes by the machine's clock and thinks in millimetres. */
     public static Inspector named(@Nullable String name) {
-        return new Inspector(name, Clock.systemDefaultZone(), UnitSystem.METRIC);
+        return new Inspector(name, Clock.system(ZoneId.systemDefault()), UnitSystem.METRIC);
     }
 
     /** The same by another clock. */
