@@ -31,6 +31,7 @@ module io.github.leafproof.dsl {
     exports io.github.leafproof.dsl.rehearsal;
     exports io.github.leafproof.dsl.mutants;
     exports io.github.leafproof.dsl.edges;
+    exports io.github.leafproof.dsl.reckon;
     exports io.github.leafproof.dsl.report;
     exports io.github.leafproof.dsl.session;
 

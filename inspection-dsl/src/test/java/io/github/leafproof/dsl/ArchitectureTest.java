@@ -53,6 +53,8 @@ class ArchitectureTest {
             .definedBy(HERE + "html")
             .layer("draw")
             .definedBy(HERE + "draw")
+            .layer("reckon")
+            .definedBy(HERE + "reckon")
             .layer("front door")
             .definedBy("io.github.leafproof.dsl")
             .layer("rehearsal")
@@ -105,6 +107,8 @@ class ArchitectureTest {
             .mayNotAccessAnyLayer()
             .whereLayer("draw")
             .mayOnlyAccessLayers("html", "formula", "graph")
+            .whereLayer("reckon")
+            .mayOnlyAccessLayers("source", "diagnostic", "syntax", "parse", "formula", "graph", "meaning", "report")
             .whereLayer("front door")
             .mayOnlyAccessLayers(
                     "source",

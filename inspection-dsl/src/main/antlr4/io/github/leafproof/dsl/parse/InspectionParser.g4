@@ -211,6 +211,9 @@ arm
 // A hole of a text: {x in thou, 1 digit}
 hole: expression (COMMA NUMBER DIGITS)? EOF;
 
+// What stands by itself, outside of any procedure: lash = 4.5 thou in mm
+line: (name EQUALS)? expression EOF;
+
 // ---- small things ------------------------------------------------------------------------------------------------
 targets: target (COMMA target)*;
 

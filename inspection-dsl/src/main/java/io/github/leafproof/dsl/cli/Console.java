@@ -4,6 +4,7 @@ import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.diagnostic.DiagnosticPrinter;
 import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.TextFile;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -12,22 +13,23 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Where a command writes: what was asked for goes to standard output, what went wrong to standard error.
+ * Where a command reads and writes: what was asked for goes to standard output, what went wrong to standard error.
  *
+ * @param in what is typed or handed over, for commands that read lines; in UTF-8
  * @param colour whether a person looks at it in a terminal and wants colour
  * @param watched whether standard error is a terminal, where a person may watch the work go on
  * @param told what was told to be wrong with files so far
  */
-record Console(PrintStream out, PrintStream err, boolean colour, boolean watched, Set<String> told) {
+record Console(InputStream in, PrintStream out, PrintStream err, boolean colour, boolean watched, Set<String> told) {
 
-    /** Where a command writes that has not told anything yet. */
-    Console(PrintStream out, PrintStream err, boolean colour, boolean watched) {
-        this(out, err, colour, watched, new HashSet<>());
+    /** Where a command reads and writes that has not told anything yet. */
+    Console(InputStream in, PrintStream out, PrintStream err, boolean colour, boolean watched) {
+        this(in, out, err, colour, watched, new HashSet<>());
     }
 
     /** The same where nobody watches. */
-    Console(PrintStream out, PrintStream err, boolean colour) {
-        this(out, err, colour, false);
+    Console(InputStream in, PrintStream out, PrintStream err, boolean colour) {
+        this(in, out, err, colour, false);
     }
 
     /** Shows how far a long work has come, where somebody watches. */

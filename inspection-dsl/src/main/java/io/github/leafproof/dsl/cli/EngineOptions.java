@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What goes with a sheet: every command that judges one takes these. */
@@ -25,15 +26,11 @@ final class EngineOptions {
             description = "The gauge tray; otherwise the one that the sheet names, seen from the sheet.")
     private @Nullable Path tray;
 
-    @Option(
-            names = "--units",
-            paramLabel = "metric|inch",
-            description = "The units to show numbers in; metric if not given.",
-            converter = UnitsWord.class)
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private UnitsOption shown = new UnitsOption();
 
     UnitSystem units() {
-        return units;
+        return shown.units();
     }
 
     /** Where the cards and the trays of an archive's sheets are. */

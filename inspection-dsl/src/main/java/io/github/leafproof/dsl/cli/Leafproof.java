@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
             MutantsCommand.class,
             EdgesCommand.class,
             TidyCommand.class,
+            ReckonCommand.class,
             WhyCommand.class
         },
         mixinStandardHelpOptions = true,
@@ -74,6 +75,8 @@ final class Leafproof implements Runnable {
                 .setUsageHelpWidth(100)
                 .setParameterExceptionHandler((wrong, given) -> program.misused(wrong))
                 .setExecutionExceptionHandler((bug, command, result) -> program.failed(bug));
+        // -3 °C in °F begins like an option and is none.
+        Objects.requireNonNull(line.getSubcommands().get("reckon")).setUnmatchedOptionsArePositionalParams(true);
         try {
             return line.execute(arguments);
         } catch (Error outOfMemoryOrWorse) {
@@ -146,6 +149,9 @@ final class Leafproof implements Runnable {
             }
             if (type == MutantsCommand.class) {
                 return type.cast(new MutantsCommand(console));
+            }
+            if (type == ReckonCommand.class) {
+                return type.cast(new ReckonCommand(console));
             }
             if (type == WhyCommand.class) {
                 return type.cast(new WhyCommand(console));

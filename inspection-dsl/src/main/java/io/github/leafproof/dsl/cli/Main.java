@@ -27,7 +27,8 @@ public final class Main {
         // UTF-8 whatever the platform's charset is: reports hold °, µ and ±.
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), false, StandardCharsets.UTF_8);
-        int code = Leafproof.run(new Console(out, err, Ansi.AUTO.enabled(), isTerminal(STANDARD_ERROR)), arguments);
+        int code = Leafproof.run(
+                new Console(System.in, out, err, Ansi.AUTO.enabled(), isTerminal(STANDARD_ERROR)), arguments);
         out.flush();
         err.flush();
         System.exit(code);

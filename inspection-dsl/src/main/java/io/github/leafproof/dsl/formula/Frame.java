@@ -36,8 +36,8 @@ public final class Frame {
         return new Frame(slots, NONE, rule, units, null);
     }
 
-    /** The same slots, for a function with these arguments. */
-    Frame within(Value[] callArguments) {
+    /** The same slots, for a formula with these arguments. */
+    public Frame within(Value[] callArguments) {
         return new Frame(slots, callArguments, rule, units, trial);
     }
 

@@ -4,11 +4,12 @@ import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.inspection.engine.EngineCard;
 import io.github.leafproof.inspection.record.SheetEngine;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** What a card states of the facts that a procedure asks for, before there is a job sheet. */
+/** What a card states of the facts that are asked for, before there is a job sheet. */
 public final class StatedFacts {
 
     /** Facts that the job sheet states, of the engine on the bench. */
@@ -22,10 +23,10 @@ public final class StatedFacts {
      *
      * @param variant which of the card's variants is meant, or null for an engine of which that is not known
      */
-    public static Map<Node.Fact, Value> of(CheckGraph graph, EngineCard card, @Nullable String variant) {
+    public static Map<Node.Fact, Value> of(List<Node.Fact> facts, EngineCard card, @Nullable String variant) {
         SheetEngine engine = new SheetEngine(null, null, null, variant);
         Map<Node.Fact, Value> values = new LinkedHashMap<>();
-        for (Node.Fact fact : graph.facts()) {
+        for (Node.Fact fact : facts) {
             if (!OF_THE_SHEET.contains(fact.name())) {
                 values.put(fact, EngineFactValue.of(fact, card, engine));
             }

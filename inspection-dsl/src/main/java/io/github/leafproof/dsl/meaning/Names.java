@@ -129,37 +129,40 @@ final class Names {
             return derived(key, let);
         }
         if (!hopeless.contains(key) && !outline.isBroken(target.name().text())) {
-            problems.add(unknown(target, key));
+            problems.add(unknown(target, key, env));
         }
         return null;
     }
 
-    private Diagnostic unknown(Target target, String key) {
+    private Diagnostic unknown(Target target, String key, Env env) {
         String name = target.name().text();
         if (outline.checks.containsKey(key)) {
             return NameDiagnostics.checkIsNoValue(target.span(), key);
         }
-        if (outline.functions.containsKey(key)) {
+        if (outline.functions.containsKey(key) || Builtin.names().contains(key)) {
             return NameDiagnostics.functionIsNoValue(target.span(), key);
         }
         if (!target.indexes().isEmpty() && outline.hasValue(name)) {
             return NameDiagnostics.indexTooMany(target);
         }
-        Collection<String> near = problems.near(keys());
+        Collection<String> near = problems.near(keys(env));
         List<String> rounds =
                 near.stream().filter(known -> known.startsWith(name + "[")).toList();
         if (!rounds.isEmpty()) {
             return NameDiagnostics.wrongIndex(target, rounds);
         }
-        return NameDiagnostics.unknown(target.span(), key, near);
+        return outline.isEmpty()
+                ? NameDiagnostics.notGivenBefore(target.span(), key, near)
+                : NameDiagnostics.unknown(target.span(), key, near);
     }
 
     /** Every name that has a value; none when there are so many problems that nobody needs to know. */
-    private List<String> keys() {
+    private List<String> keys(Env env) {
         if (problems.near(List.of("")).isEmpty()) {
             return List.of();
         }
-        List<String> keys = new ArrayList<>(outline.observations.keySet());
+        List<String> keys = new ArrayList<>(env.parameters().keySet());
+        keys.addAll(outline.observations.keySet());
         keys.addAll(outline.lets.keySet());
         return keys;
     }

@@ -266,6 +266,11 @@ final class Outline {
         return tooLarge;
     }
 
+    /** Whether nothing is declared, since there is no procedure: an expression stands by itself. */
+    boolean isEmpty() {
+        return first == null;
+    }
+
     boolean hasAnyCheck() {
         return anyCheck;
     }

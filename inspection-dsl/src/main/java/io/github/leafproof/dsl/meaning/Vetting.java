@@ -57,7 +57,7 @@ public final class Vetting {
             known = null;
         }
         gauges(problems, tray);
-        Map<Node.Fact, Value> facts = StatedFacts.of(graph, card, known);
+        Map<Node.Fact, Value> facts = StatedFacts.of(graph.facts(), card, known);
         Value[] slots = new Value[graph.slots()];
         Ground ground = new Ground(
                 graph.facts(),

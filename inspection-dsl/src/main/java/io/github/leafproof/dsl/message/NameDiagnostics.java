@@ -6,6 +6,7 @@ import io.github.leafproof.dsl.source.Span;
 import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.dsl.syntax.Target;
 import io.github.leafproof.inspection.quantity.Spelling;
+import io.github.leafproof.inspection.quantity.Unit;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +27,15 @@ public final class NameDiagnostics {
                         lower.equals("true") || lower.equals("false")
                                 ? "write " + (lower.equals("true") ? "yes" : "no")
                                 : nearest(name, known, "declare it with observe or let"));
+    }
+
+    /** The same where an expression stands by itself, and only names that were given a value before it are known. */
+    public static Diagnostic notGivenBefore(Span span, String name, Collection<String> known) {
+        Diagnostic unknown = Diagnostic.error(Code.LP301, span, "nothing is called " + name);
+        return unknown.help(
+                Unit.find(name).isPresent()
+                        ? "a unit stands behind a number: 1 " + name
+                        : nearest(name, known, "write its value, or give it one first: " + name + " = 0.10 mm"));
     }
 
     public static Diagnostic declaredTwice(Name name, String key, Span first) {

@@ -168,9 +168,9 @@ final class GrammarDiagnostics {
                                 : "write `" + meant + "`, if that is what is meant");
     }
 
-    static Diagnostic unitWithoutIn(Span place, String unit) {
+    static Diagnostic unitWithoutIn(Span place, String unit, String example) {
         return Diagnostic.error(Code.LP121, place, "`" + unit + "` does not belong here")
-                .help("to show a value in a unit write `in` between the two: {gap in thou}");
+                .help("to show a value in a unit write `in` between the two: " + example);
     }
 
     static Diagnostic declarationInside(Span place, String word, String block) {

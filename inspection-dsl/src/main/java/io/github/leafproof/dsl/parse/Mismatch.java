@@ -53,8 +53,13 @@ final class Mismatch {
             }
             if (parser.getContext().getRuleIndex() == InspectionParser.RULE_hole
                     && words.type(at - 1) != InspectionLexer.COMMA) {
-                return GrammarDiagnostics.unitWithoutIn(place, found.getText());
+                return GrammarDiagnostics.unitWithoutIn(place, found.getText(), "{gap in thou}");
             }
+        }
+        if (parser.getContext().getRuleIndex() == InspectionParser.RULE_line && found.getType() != Token.EOF) {
+            return unit(at).isPresent()
+                    ? GrammarDiagnostics.unitWithoutIn(place, found.getText(), "4.5 thou in mm")
+                    : GrammarDiagnostics.unjoined(place, shown(found), true);
         }
         if (COMPARE.contains(found.getType())) {
             if (words.type(at - 1) == InspectionLexer.AND || words.type(at - 1) == InspectionLexer.OR) {
@@ -150,7 +155,8 @@ final class Mismatch {
                             place.to(words.span(at + 3)), words.letters(at + 3), words.letters(at + 1))
                     : GrammarDiagnostics.adviceWithoutOutcome(place);
         }
-        Optional<String> unit = found.getType() == InspectionLexer.NUMBER ? unit(at - 1) : Optional.empty();
+        Optional<String> unit =
+                found.getType() == InspectionLexer.NUMBER && words.isOnSameLine(at) ? unit(at - 1) : Optional.empty();
         if (unit.isPresent()) {
             return GrammarDiagnostics.unitBeforeNumber(words.span(at - 1).to(place), unit.get(), words.letters(at));
         }
@@ -185,7 +191,7 @@ final class Mismatch {
 
     /** The word as a unit, where it is one or is meant to be. */
     private Optional<String> unit(int at) {
-        if (words.type(at) != InspectionLexer.NAME || !words.isOnSameLine(at + 1)) {
+        if (words.type(at) != InspectionLexer.NAME) {
             return Optional.empty();
         }
         String word = words.letters(at);

@@ -56,6 +56,23 @@ public final class ProcedureParser {
         return new PageBuilder(PageWords.of(source)).file(file);
     }
 
+    /** An expression that stands by itself, perhaps with a name before it: {@code lash = 4.5 thou in mm}. */
+    public static ParsedLine line(SourceText source) {
+        Problems problems = new Problems(source);
+        if (source.text().length() > SourceReading.LARGEST) {
+            problems.add(BoundDiagnostics.tooLarge(source, SourceReading.LARGEST_MEBIBYTES));
+            return ParsedLine.lost(problems);
+        }
+        try {
+            return new ProcedureParser(problems).line();
+        } catch (BoundedParser.TooDeep tooDeep) {
+            problems.add(BoundDiagnostics.tooDeep(tooDeep.place()));
+            return ParsedLine.lost(problems);
+        } catch (Unfinished alreadyReported) {
+            return ParsedLine.lost(problems);
+        }
+    }
+
     /** The value and the digits within a text's braces. */
     static Optional<Text.Hole> hole(Problems problems, Span braces, int depth) {
         return new ProcedureParser(problems).hole(braces, depth);
@@ -76,6 +93,16 @@ public final class ProcedureParser {
             problems.loseAll();
             return List.of();
         }
+    }
+
+    private ParsedLine line() {
+        Words words = words(0, problems.source().text().length(), DEEPEST);
+        InspectionParser.LineContext line =
+                SmallThings.need(parser(words, DEEPEST).line());
+        SmallThings things = new SmallThings(problems, 0);
+        Expression value = new ExpressionBuilder(things).expression(line.expression());
+        return new ParsedLine(
+                line.name() == null ? null : things.name(line.name()), value, problems.damage(), problems.inOrder());
     }
 
     private Optional<Text.Hole> hole(Span braces, int depth) {

@@ -15,10 +15,12 @@ public final class SourceText {
     private final String name;
     private final String text;
     private final String sha256;
+    private final int firstLine;
     private final int[] lineStarts;
 
-    private SourceText(String name, String text, byte[] bytes) {
+    private SourceText(String name, int firstLine, String text, byte[] bytes) {
         this.name = name;
+        this.firstLine = firstLine;
         this.text = text;
         this.sha256 = digest(bytes);
         this.lineStarts = lineStarts(text);
@@ -26,7 +28,12 @@ public final class SourceText {
 
     /** A text and the name to show for it in messages. */
     public static SourceText of(String name, String text) {
-        return new SourceText(name, text, text.getBytes(StandardCharsets.UTF_8));
+        return fromLine(1, name, text);
+    }
+
+    /** A text that begins at a later line of what goes by that name: one line of many that were typed, say. */
+    public static SourceText fromLine(int line, String name, String text) {
+        return new SourceText(name, line, text, text.getBytes(StandardCharsets.UTF_8));
     }
 
     /**
@@ -34,7 +41,7 @@ public final class SourceText {
      * the text, and it is by the bytes that the file can be recognised again.
      */
     public static SourceText ofFile(String name, String text, byte[] bytes) {
-        return new SourceText(name, text, bytes);
+        return new SourceText(name, 1, text, bytes);
     }
 
     private static int[] lineStarts(String text) {
@@ -64,21 +71,23 @@ public final class SourceText {
 
     /** One line, without its end. */
     public String line(int number) {
-        int start = lineStarts[number - 1];
-        int end = number < lineStarts.length ? lineStarts[number] - 1 : text.length();
+        int after = number - firstLine + 1;
+        int start = lineStarts[after - 1];
+        int end = after < lineStarts.length ? lineStarts[after] - 1 : text.length();
         return text.substring(start, end > start && text.charAt(end - 1) == '\r' ? end - 1 : end);
     }
 
     /** Where a line starts: the offset of its first character. */
     public int lineStart(int number) {
-        return lineStarts[number - 1];
+        return lineStarts[number - firstLine];
     }
 
     /** Line and column of a character, or of the place just behind the last one. */
     public Position at(int offset) {
         int found = Arrays.binarySearch(lineStarts, offset);
         int line = found >= 0 ? found : -found - 2;
-        return new Position(line + 1, text.codePointCount(lineStarts[line], Math.min(offset, text.length())) + 1);
+        return new Position(
+                line + firstLine, text.codePointCount(lineStarts[line], Math.min(offset, text.length())) + 1);
     }
 
     /** The stretch of this text from one offset up to, not including, another. */

@@ -8,6 +8,7 @@ import io.github.leafproof.inspection.record.ReportFile;
 import io.github.leafproof.inspection.verdict.Release;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -60,6 +61,7 @@ class CommandLineTest {
                 "edges",
                 "replay",
                 "tidy",
+                "reckon",
                 "why"
             })
     void every_verb_shows_what_it_takes_and_an_example(String verb) {
@@ -141,6 +143,13 @@ class CommandLineTest {
         assertThat(said.exit()).isEqualTo(2);
         assertThat(said.out()).contains("Release: READY");
         assertThat(said.err()).contains("LP610");
+    }
+
+    @Test
+    void a_reader_of_inches_is_shown_inches_and_behind_them_what_the_procedure_writes() {
+        Golden.hold(
+                "cli/inspect-inch",
+                Terminal.inspect("0414-leak.json", "--units", "inch").out());
     }
 
     @Test
@@ -294,7 +303,7 @@ class CommandLineTest {
             }
         };
         PrintStream errStream = new PrintStream(err, true, StandardCharsets.UTF_8);
-        int exit = Leafproof.run(new Console(broken, errStream, false), arguments);
+        int exit = Leafproof.run(new Console(InputStream.nullInputStream(), broken, errStream, false), arguments);
         return exit + " " + err.toString(StandardCharsets.UTF_8);
     }
 

@@ -1,8 +1,10 @@
 package io.github.leafproof.dsl.cli;
 
 import io.github.leafproof.dsl.parts.Shelf;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -26,11 +28,21 @@ record Terminal(int exit, String out, String err) {
     }
 
     static Terminal run(boolean colour, String... arguments) {
+        return typing("", colour, arguments);
+    }
+
+    /** Runs a command that reads lines. */
+    static Terminal typing(String lines, String... arguments) {
+        return typing(lines, false, arguments);
+    }
+
+    private static Terminal typing(String lines, boolean colour, String... arguments) {
+        InputStream in = new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         PrintStream outStream = new PrintStream(out, false, StandardCharsets.UTF_8);
         PrintStream errStream = new PrintStream(err, false, StandardCharsets.UTF_8);
-        int exit = Leafproof.run(new Console(outStream, errStream, colour), arguments);
+        int exit = Leafproof.run(new Console(in, outStream, errStream, colour), arguments);
         outStream.flush();
         errStream.flush();
         return new Terminal(exit, text(out), text(err));

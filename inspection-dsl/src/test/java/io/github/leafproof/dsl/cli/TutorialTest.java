@@ -21,9 +21,11 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Does what the tutorial says, in its order, in a copy of the bench, and holds what the commands print against the page. The blocks of
+ * Does what the tutorial and other pages say, in its order, in a copy of the bench, and holds what the commands print against the page. The blocks of
  * the page say what they are: {@code inspection FILE} is a whole file, and {@code inspection-used FILE} one that others use, {@code inspection-part FILE} goes to its end,
  * {@code inspection-slip FILE} is a mistake for the next command only. {@code sh} is typed, and the {@code text} behind
  * it is printed; a line {@code […]} in it stands for what is left out.
@@ -33,6 +35,9 @@ class TutorialTest {
     private static final Path PAGE = Path.of("..", "docs", "tutorial.md");
     private static final Pattern FENCE =
             Pattern.compile("^```([a-z-]+) ?(\\S*)\n(.*?)^```$", Pattern.DOTALL | Pattern.MULTILINE);
+    /** As a shell takes them: blanks part words, but not within quotes. */
+    private static final Pattern WORD = Pattern.compile("(?:\"[^\"]*\"|\\S)+");
+
     private static final String LEFT_OUT = "[…]";
 
     @TempDir
@@ -42,16 +47,18 @@ class TutorialTest {
     private final Map<String, String> sound = new HashMap<>();
     private @Nullable String printed;
 
-    @Test
-    void every_step_prints_what_the_page_says() throws IOException {
+    @ParameterizedTest
+    @ValueSource(strings = {"tutorial.md", "reckon.md"})
+    void every_step_prints_what_the_page_says(String name) throws IOException {
         Terminal.copyBench(bench);
-        String page = Files.readString(PAGE);
+        Path file = PAGE.resolveSibling(name);
+        String page = Files.readString(file);
         String followed = FENCE.matcher(page).replaceAll(fence -> Matcher.quoteReplacement(follow(fence)));
         if (Boolean.getBoolean("golden.write")) {
-            Files.writeString(PAGE, followed);
+            Files.writeString(file, followed);
         }
         assertThat(unlike).isEmpty();
-        assertThat(Files.readString(PAGE)).isEqualTo(followed);
+        assertThat(Files.readString(file)).isEqualTo(followed);
     }
 
     @Test
@@ -152,16 +159,21 @@ class TutorialTest {
     }
 
     private String type(String command) {
-        String[] words = command.split(" ");
-        assertThat(words[0]).isEqualTo("../leafproof");
+        List<String> words = new ArrayList<>(WORD.matcher(command)
+                .results()
+                .map(word -> word.group().replace("\"", ""))
+                .toList());
+        assertThat(words.remove(0)).isEqualTo("../leafproof");
         Set<String> endings = Set.of("inspection", "json");
-        String[] arguments = Arrays.stream(words)
-                .skip(1)
-                .map(word -> endings.contains(word.substring(word.lastIndexOf('.') + 1))
-                        ? bench.resolve(word).toString()
-                        : word)
-                .toArray(String[]::new);
-        Terminal terminal = Terminal.run(arguments);
+        int from = words.indexOf("<");
+        String lines = from < 0 ? "" : read(words.get(from + 1));
+        String[] arguments = (from < 0 ? words : words.subList(0, from))
+                .stream()
+                        .map(word -> endings.contains(word.substring(word.lastIndexOf('.') + 1))
+                                ? bench.resolve(word).toString()
+                                : word)
+                        .toArray(String[]::new);
+        Terminal terminal = Terminal.typing(lines, arguments);
         assertThat(terminal.exit()).as(command + "\n" + terminal.err()).isNotEqualTo(Exit.OUR_MISTAKE.code());
         return (terminal.err() + terminal.out()).replace(bench + "/", "");
     }
