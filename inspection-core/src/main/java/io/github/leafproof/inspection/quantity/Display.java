@@ -8,11 +8,12 @@ import java.math.RoundingMode;
  * How values are shown to people: no digit that the uncertainty does not bear, none lost that it does.
  *
  * <p>A value is rounded to the place of the second significant digit of its standard uncertainty. An exact value is shown
- * as its shortest decimal of at most ten significant digits.
+ * as its shortest decimal of at most six significant digits, and those before the dot in any case: enough for whatever is
+ * read at a bench, and few enough to be read aloud.
  */
 public final class Display {
     private static final int UNCERTAIN_DIGITS = 2;
-    private static final int EXACT_DIGITS = 10;
+    private static final int EXACT_DIGITS = 6;
     private static final int DIGITS_OF_A_DOUBLE = 16;
     private static final int MOST_PADDING_ZEROS = 15;
 
@@ -80,9 +81,11 @@ public final class Display {
         return plain(shown.stripTrailingZeros()) + " %";
     }
 
-    /** The shortest decimal of at most ten significant digits. */
+    /** The shortest decimal of at most six significant digits, and those before the dot in any case. */
     static String shortest(double value) {
-        return plain(significantly(value, EXACT_DIGITS).stripTrailingZeros());
+        int before = exponent(BigDecimal.valueOf(value)) + 1;
+        int digits = Math.min(Math.max(EXACT_DIGITS, before), DIGITS_OF_A_DOUBLE - 1);
+        return plain(significantly(value, digits).stripTrailingZeros());
     }
 
     /** So many significant digits, trailing zeros left out. */

@@ -195,7 +195,8 @@ public final class Estimate {
                 .root(2)
                 .orElseThrow(() -> new IllegalArgumentException(dimension.phrase() + " has no square root"));
         if (value < 0 || (value == 0 && !isExact())) {
-            throw new IllegalArgumentException("no square root can be taken of " + dimension.phrase() + " of " + value);
+            throw new IllegalArgumentException(
+                    "no square root can be taken of " + Display.of(value, dimension, 0, Unit.coherent(dimension)));
         }
         return map(Math::sqrt, value == 0 ? 0 : 0.5 / Math.sqrt(value), root);
     }

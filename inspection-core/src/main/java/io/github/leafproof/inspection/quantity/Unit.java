@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What an amount is counted in: {@code mm}, {@code in·lbf}, {@code mm per turn}.
@@ -113,6 +114,11 @@ public final class Unit {
     /** The unit as it is written; {@link #parse} reads it back. */
     public String symbol() {
         return symbol;
+    }
+
+    /** The units with names of their own that it is made of. */
+    Stream<String> names() {
+        return powers.keySet().stream().map(Atom::symbol);
     }
 
     /** What the unit counts. */

@@ -2,6 +2,7 @@ package io.github.leafproof.inspection.quantity;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Set;
 
 /** The units in which a reader likes to see results: the metric ones, or inches and their kin. */
 public enum UnitSystem {
@@ -14,6 +15,13 @@ public enum UnitSystem {
     private static final double TEN_HOURS = 36_000;
     private static final double TWO_DAYS = 172_800;
     private static final double WEARING = 1e-6;
+
+    private static final Set<String> INCHES = Set.of(
+            "in", "thou", "µin", "ft", "yd", "mi", "mph", "gal", "pint", "floz", "impgal", "impfloz", "lb", "oz", "gr",
+            "°F", "Δ°F", "lbf", "ozf", "psi", "inHg", "inH2O", "Btu", "hp");
+
+    private static final Set<String> OF_BOTH =
+            Set.of("s", "ms", "min", "h", "d", "rad", "turn", "deg", "arcmin", "rpm", "%", "ppm");
 
     private record Pair(String metric, String inch) {}
 
@@ -45,6 +53,11 @@ public enum UnitSystem {
 
     private static void usual(Dimension dimension, String metric, String inch) {
         USUAL.put(dimension, new Pair(metric, inch));
+    }
+
+    /** Whether a reader who likes this system takes an amount in that unit as it stands; times and turns are of both. */
+    public boolean isAtHome(Unit unit) {
+        return unit.names().allMatch(name -> OF_BOTH.contains(name) || INCHES.contains(name) == (this == INCH));
     }
 
     /**

@@ -21,7 +21,7 @@ final class MechanicsPage {
             Every calculation that Leafproof brings, with its formula, what it takes, what it assumes, where it comes from, a worked example and figures
             from outside that it is held to. A procedure calls each by its name, such as `piston_travel(40 deg, engine.stroke, engine.rod_length)`; a Java
             program by its constant, such as `CrankSlider.PISTON_TRAVEL.of(angle, stroke, rod)`. In a procedure `50 per s` is written `50 / 1 s`, and
-            `0.00002 per K` is written `0.00002 / 1 K`.
+            `0.00002 per K` is written `0.00002 / 1 K`. At the command line [the bench calculator](reckon.md) reckons each.
 
             - **Nothing is assumed in silence.** What was not measured has no default: exponents, friction, emissivity and the like are inputs, and the figure
               of common practice stands beside them. What a formula leaves out is among its assumptions.

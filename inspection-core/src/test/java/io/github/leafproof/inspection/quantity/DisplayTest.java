@@ -57,7 +57,7 @@ class DisplayTest {
     @CsvSource({
         "0.03 mm, 0.03 mm",
         "2 thou, 0.0508 mm",
-        "1/3 mm, 0.3333333333 mm",
+        "1/3 mm, 0.333333 mm",
         "21.4 °C, 21.4 °C",
         "1 turn, 1 turn",
         "0.25 turns, 90 deg",
@@ -147,7 +147,7 @@ class DisplayTest {
         // 0.02 mm in an hour is 5.56e-9 m/s.
         Estimate wear = Estimate.exact(0.02e-3 / 3600, Dimension.SPEED);
         assertThat(Display.of(wear, UnitSystem.METRIC)).isEqualTo("0.02 mm/h");
-        assertThat(Display.of(wear, UnitSystem.INCH)).isEqualTo("0.7874015748 thou/h");
+        assertThat(Display.of(wear, UnitSystem.INCH)).isEqualTo("0.787402 thou/h");
         assertThat(Display.of(Estimate.exact(-0.5, Dimension.SPEED), UnitSystem.METRIC))
                 .isEqualTo("-0.5 m/s");
         assertThat(Display.of(Estimate.exact(0, Dimension.SPEED), UnitSystem.METRIC))

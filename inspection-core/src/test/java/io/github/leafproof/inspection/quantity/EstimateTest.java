@@ -238,9 +238,8 @@ class EstimateTest {
         assertRefused(() -> gap.power(-1), "a length of zero has no power of -1");
         assertRefused(gap::sqrt, "a length has no square root");
         assertRefused(
-                () -> gap.times(gap.plus(length(1, 0.1, "b"))).sqrt(), "no square root can be taken of an area of 0.0");
-        assertRefused(
-                () -> Estimate.exact(-1, Dimension.AREA).sqrt(), "no square root can be taken of an area of -1.0");
+                () -> gap.times(gap.plus(length(1, 0.1, "b"))).sqrt(), "no square root can be taken of 0 m\u00B2");
+        assertRefused(() -> Estimate.exact(-1, Dimension.AREA).sqrt(), "no square root can be taken of -1 m\u00B2");
         assertRefused(() -> head.plus(head), "a temperature cannot be added to a temperature");
         assertRefused(() -> gap.minus(head), "a length cannot be reduced by a temperature");
         assertRefused(() -> Estimate.min(gap, head), "a length cannot be compared with a temperature");

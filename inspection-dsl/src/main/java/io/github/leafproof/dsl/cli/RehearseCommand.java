@@ -59,6 +59,9 @@ final class RehearseCommand implements Callable<Integer> {
     private CoverageOptions coverage = new CoverageOptions();
 
     @Mixin
+    private UnitsOption shown = new UnitsOption();
+
+    @Mixin
     private RootOption root = new RootOption();
 
     private final Console console;
@@ -99,6 +102,7 @@ final class RehearseCommand implements Callable<Integer> {
         Compiled compiled = root.read(file);
         List<Played> played = compiled.procedure()
                 .map(procedure -> Rehearsing.of(procedure, RootOption.folderOf(file), root.of(file), files)
+                        .in(shown.units())
                         .play(filter.of(procedure)))
                 .orElse(List.of());
         return new PlayedFile(file.toString(), compiled, played);

@@ -55,16 +55,27 @@ public final class Shown {
                 .toList();
     }
 
-    /** A limit: its number, and behind it the name it comes from, where it has one. */
+    /**
+     * A limit: its number, and behind it the name it comes from, where it has one, or what the procedure writes, where that
+     * is of another system of units.
+     */
     public static String limit(Formula limit, Frame frame) {
         Value value = Computed.number(limit, frame);
-        if (limit instanceof Constant) {
+        if (limit instanceof Constant written && isReadable(written, frame.units())) {
             return limit.words();
         }
         if (value instanceof Value.Missing) {
             return limit.words();
         }
         return value(value, -1, frame.units()) + " (" + limit.words() + ")";
+    }
+
+    private static boolean isReadable(Constant written, UnitSystem units) {
+        Unit unit = written.unit();
+        return unit == null
+                || units.isAtHome(unit)
+                || !(written.value() instanceof Value.Amount number)
+                || !units.isAtHome(unit(number, units));
     }
 
     private static String plain(Value value, UnitSystem units) {

@@ -1,5 +1,6 @@
 package io.github.leafproof.dsl.meaning;
 
+import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.formula.Argument;
 import io.github.leafproof.dsl.formula.Constant;
 import io.github.leafproof.dsl.formula.Formula;
@@ -197,7 +198,9 @@ final class Expressions {
         String words = number.unit().isEmpty()
                 ? number.number()
                 : number.number() + " " + quantity.unit().symbol();
-        return Typed.constant(Value.Amount.stated(quantity), words, new Type.Measure(quantity.dimension()));
+        return new Typed(
+                new Constant(Value.Amount.stated(quantity), words, quantity.unit()),
+                new Type.Measure(quantity.dimension()));
     }
 
     /** The quantity that a number and its unit stand for, or null after saying why they stand for none. */
@@ -305,14 +308,18 @@ final class Expressions {
         }
         Dimension dimension = shown;
         if (!unit.dimension().equals(dimension)) {
-            problems.add(TypeDiagnostics.unitOfOtherDimension(
-                    expression.value().span(),
-                    typed.type().words(),
-                    expression.unitSpan(),
-                    new Type.Measure(unit.dimension()).words()));
+            problems.add(otherDimension(expression, typed.type(), dimension, unit));
             return null;
         }
         return new Typed(new InUnit(typed.formula(), unit), new Type.Measure(dimension));
+    }
+
+    private static Diagnostic otherDimension(Expression.InUnit expression, Type type, Dimension dimension, Unit unit) {
+        Span value = expression.value().span();
+        String wanted = new Type.Measure(unit.dimension()).words();
+        return dimension.times(unit.dimension()).isRatio()
+                ? TypeDiagnostics.dividedByItsUnit(value, type.words(), expression.unitSpan(), wanted)
+                : TypeDiagnostics.unitOfOtherDimension(value, type.words(), expression.unitSpan(), wanted);
     }
 
     /** Several expressions, or null when one of them makes no sense; all are looked at. */

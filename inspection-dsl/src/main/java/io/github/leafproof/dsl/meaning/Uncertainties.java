@@ -166,10 +166,10 @@ final class Uncertainties {
 
     /** What is written out is known without any engine. */
     private static Formula settled(Computed known) {
-        if (!(known.parts().get(0) instanceof Constant)) {
+        if (!(known.parts().get(0) instanceof Constant written)) {
             return known;
         }
         Value value = known.value(Frame.of(new Value[0], DecisionRule.simpleAcceptance(), UnitSystem.METRIC));
-        return new Constant(value, known.words());
+        return new Constant(value, known.words(), written.unit());
     }
 }

@@ -74,6 +74,12 @@ public final class TypeDiagnostics {
                 .help("choose a unit of " + valueWords);
     }
 
+    /** The same of {@code 1/2 in}, which is one half of what there is to an inch. */
+    public static Diagnostic dividedByItsUnit(Span value, String valueWords, Span unit, String unitWords) {
+        return unitOfOtherDimension(value, valueWords, unit, unitWords)
+                .help("what divides takes its unit with it: write 0.5 in, or 1 in / 2, and not 1/2 in");
+    }
+
     public static Diagnostic badNumber(Span span, String message, String remedy) {
         return Diagnostic.error(Code.LP205, span, message).help(remedy);
     }

@@ -28,12 +28,14 @@ public final class Rehearsing {
     private final Path folder;
     private final Path root;
     private final CardsAndTrays files;
+    private final UnitSystem units;
 
-    private Rehearsing(Procedure procedure, Path folder, Path root, CardsAndTrays files) {
+    private Rehearsing(Procedure procedure, Path folder, Path root, CardsAndTrays files, UnitSystem units) {
         this.procedure = procedure;
         this.folder = folder;
         this.root = root;
         this.files = files;
+        this.units = units;
     }
 
     /**
@@ -44,7 +46,7 @@ public final class Rehearsing {
      * @param files the cards and trays, shared with whoever else plays cases on them
      */
     public static Rehearsing of(Procedure procedure, Path folder, Path root, CardsAndTrays files) {
-        return new Rehearsing(procedure, folder, root, files);
+        return new Rehearsing(procedure, folder, root, files, UnitSystem.METRIC);
     }
 
     /** The cases of a procedure that names the files it uses from its own folder. */
@@ -54,7 +56,12 @@ public final class Rehearsing {
 
     /** The same places, cards and trays for another procedure, such as this one with a limit changed. */
     public Rehearsing with(Procedure other) {
-        return new Rehearsing(other, folder, root, files);
+        return new Rehearsing(other, folder, root, files, units);
+    }
+
+    /** The same, what is said of them with its numbers in these units. */
+    public Rehearsing in(UnitSystem other) {
+        return new Rehearsing(procedure, folder, root, files, other);
     }
 
     /** Runs them all, in the order of the file, and says in words what surprised. */
@@ -96,7 +103,7 @@ public final class Rehearsing {
                         card.value().get(),
                         tray.value().get(),
                         new RehearsedSheet(procedure).of(rehearse))
-                .map(evidence -> Judge.judge(evidence, UnitSystem.METRIC));
+                .map(evidence -> Judge.judge(evidence, units));
         return judged.value()
                 .map(judgement -> new Played(rehearse, judgement, List.of()))
                 .orElseGet(() -> new Played(rehearse, null, judged.problems()));
