@@ -20,6 +20,7 @@ import io.github.leafproof.inspection.record.SheetFile;
 import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Release;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 /** An inspection done at the bench, one thing after the other. */
@@ -109,7 +110,7 @@ class SessionTest {
         assertThat(more.reason()).isEqualTo(NextStep.Reason.MORE);
         assertThat(more.setup()).isEmpty();
         assertThat(more.leaf()).isNotNull();
-        assertThat(more.leaf().words(UnitSystem.METRIC)).contains("Offer 0.05 + 0.04 mm together");
+        assertThat(Objects.requireNonNull(more.leaf()).words(UnitSystem.METRIC)).contains("Offer 0.05 + 0.04 mm together");
         assertThat(open.bearingOn("lash"))
                 .singleElement()
                 .satisfies(inside -> assertThat(inside.advice()).isNotEmpty());
