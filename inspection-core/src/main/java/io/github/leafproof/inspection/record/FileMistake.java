@@ -84,7 +84,20 @@ public enum FileMistake {
     LP688("The procedure of a sheet is not found"),
 
     // A sheet that is filled in at the bench
-    LP768("There is nothing to take back");
+    LP768("There is nothing to take back"),
+
+    // Keys and seals: whether a report is the one that was handed over, and rests on the files that it names
+    LP785("A file holds no key of the kind that is wanted"),
+    LP786("A key would be written over another file"),
+    LP787("The report has no seal"),
+    LP788("The seal is of a form this program does not know"),
+    LP789("The report is not as it was when it was sealed"),
+    LP790("The seal is not as it was when it was made"),
+    LP791("The report was sealed with another key"),
+    LP792("A file that the report rests on is not as it was"),
+    LP793("A file that the report rests on is not found"),
+    LP794("The files of the report, judged again, decide otherwise"),
+    LP795("The files of the report, judged again, give another text", Level.WARNING);
 
     private final String meaning;
     private final Level level;

@@ -1,5 +1,6 @@
 /**
- * What goes into a judgement and what comes out of it, as files: engine card, gauge tray, job sheet and report.
+ * What goes into a judgement and what comes out of it, as files: engine card, gauge tray, job sheet,
+ * report and seal.
  *
  * <p>Reading never throws for what a person got wrong. It gives a {@link io.github.leafproof.inspection.record.Read}:
  * either the content with its digest, or every {@link io.github.leafproof.inspection.record.Problem} of the file at once,

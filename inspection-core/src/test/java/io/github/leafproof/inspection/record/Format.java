@@ -3,12 +3,13 @@ package io.github.leafproof.inspection.record;
 import java.nio.file.Path;
 import java.util.Locale;
 
-/** The four formats, each with its reader and its schema. */
+/** The formats that this room reads, each with its reader and its schema. */
 enum Format {
     ENGINE_CARD("cards"),
     GAUGE_TRAY("trays"),
     JOB_SHEET("sheets"),
-    REPORT("reports");
+    REPORT("reports"),
+    SEAL("seals");
 
     private final String folder;
 
@@ -22,6 +23,7 @@ enum Format {
             case GAUGE_TRAY -> TrayFile.parse(name, bytes);
             case JOB_SHEET -> SheetFile.parse(name, bytes);
             case REPORT -> ReportFile.parse(name, bytes);
+            case SEAL -> SealFile.parse(name, bytes);
         };
     }
 

@@ -15,6 +15,7 @@ final class Good {
     static final Path TRAY = FOLDER.resolve("trays/bench-one.json");
     static final Path SHEET = FOLDER.resolve("sheets/0412.json");
     static final Path REPORT = FOLDER.resolve("reports/0412.json");
+    static final Path SEAL = FOLDER.resolve("seals/0412.json.seal");
 
     private Good() {}
 
@@ -24,7 +25,16 @@ final class Good {
             case GAUGE_TRAY -> TRAY;
             case JOB_SHEET -> SHEET;
             case REPORT -> REPORT;
+            case SEAL -> SEAL;
         };
+    }
+
+    /** What seals the report above: its digest, and the key of RFC 8410, 10.3, which everybody has. */
+    static Seal seal() {
+        return new Seal(
+                "2bb589dd98a02a5b9d6dbeb35635156da8111358b9cb09fd9595cba2da284fa8",
+                "MCowBQYDK2VwAyEAGb9ECWmEzf6FQbrBZ9w7lshQhqowtrbLDFw4rXAxZuE=",
+                "n34dsi+yzehKXXunlCNKYIuW7pNnqVy0xRaaZnmJGc7Icqj7AWzGrtTpGVpXZ8WkaEIQu3eJbIZUcXWAJv6vAg==");
     }
 
     /** The bench's commonest case: the leaf sold as 0.10 mm measures 0.11, so its refusing proves nothing. */

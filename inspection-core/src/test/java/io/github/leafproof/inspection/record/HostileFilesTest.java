@@ -66,7 +66,8 @@ class HostileFilesTest {
     @ParameterizedTest
     @EnumSource(Format.class)
     void of_very_many_mistakes_the_first_are_told_and_that_there_are_more(Format format) {
-        StringBuilder many = new StringBuilder("{\"format\": \"" + Report.FORMAT + "\"");
+        StringBuilder many =
+                new StringBuilder("{\"format\": \"" + (format == Format.SEAL ? Seal.FORMAT : Report.FORMAT) + "\"");
         for (int i = 0; i < 20_000; i++) {
             many.append(", \"zzzzzzzzzz").append(i).append("\": 1");
         }

@@ -25,6 +25,8 @@ import picocli.CommandLine.Parameters;
             "",
             "Example:",
             "  leafproof inspect first_look.inspection --sheet sheets/0412-trap.json --json 0412-report.json",
+            "  leafproof inspect first_look.inspection --sheet sheets/0412-trap.json --json 0412-report.json \\",
+            "    --sign shop.private.pem",
             "",
             "Exit codes: 0 ready, 1 hold or reject, 3 unfinished, 2 bad input, 70 a bug of ours."
         })
@@ -38,6 +40,12 @@ final class InspectCommand implements Callable<Integer> {
 
     @Option(names = "--json", paramLabel = "F", description = "Write the report there as JSON, too.")
     private @Nullable Path json;
+
+    @Option(
+            names = "--sign",
+            paramLabel = "KEY",
+            description = "Seal the report with this private key: what --json names gets a seal beside it, F.seal.")
+    private @Nullable Path sign;
 
     @Mixin
     private EngineOptions engine = new EngineOptions();
@@ -54,7 +62,8 @@ final class InspectCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Target target = Target.of(json, "--json", "report");
-        if (engine.wouldBeOverwritten(target, procedure, sheet, console)) {
+        Optional<Sealing> sealing = Sealing.with(sign, json, console);
+        if (sealing.isEmpty() || engine.wouldBeOverwritten(target, procedure, sheet, console)) {
             return Exit.BAD_INPUT.code();
         }
         Compiled compiled = root.read(procedure);
@@ -70,16 +79,19 @@ final class InspectCommand implements Callable<Integer> {
                 .get()
                 .judge(files.get().card(), files.get().tray(), files.get().sheet(), engine.units());
         console.complainOfFiles(report.problems());
-        return report.value().map(this::hand).orElse(Exit.BAD_INPUT).code();
+        return report.value()
+                .map(judged -> hand(judged, sealing.get()))
+                .orElse(Exit.BAD_INPUT)
+                .code();
     }
 
     private boolean overwritesAPart(Target target, Compiled compiled) {
         return root.partsOf(procedure, compiled).anyMatch(part -> target.overwrites(part, console));
     }
 
-    private Exit hand(Report report) {
+    private Exit hand(Report report, Sealing sealing) {
         console.print(TextReport.of(report, console.colour()));
-        if (json != null && !console.wrote(json, ReportFile.toJson(report))) {
+        if (json != null && !(console.wrote(json, ReportFile.toJson(report)) && sealing.seals(json, report))) {
             return Exit.BAD_INPUT;
         }
         return switch (report.release()) {

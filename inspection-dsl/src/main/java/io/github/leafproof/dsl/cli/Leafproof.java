@@ -24,6 +24,8 @@ import picocli.CommandLine.Spec;
         },
         subcommands = {
             InspectCommand.class,
+            VerifyReportCommand.class,
+            MakeKeyCommand.class,
             ExplainCommand.class,
             DrawCommand.class,
             HistoryCommand.class,
@@ -44,8 +46,8 @@ import picocli.CommandLine.Spec;
             "Example:",
             "  leafproof inspect first_look.inspection --sheet sheets/0412-trap.json",
             "",
-            "Exit codes: 0 ready, sound, tidy or nothing differs, 1 hold, reject, a surprise, a difference or not"
-                    + " tidy, 2 bad input, 3 unfinished, 70 a bug of ours."
+            "Exit codes: 0 ready, sound, verified, tidy or nothing differs, 1 hold, reject, a surprise, a"
+                    + " difference, something changed or not tidy, 2 bad input, 3 unfinished, 70 a bug of ours."
         })
 final class Leafproof implements Runnable {
 
@@ -125,6 +127,12 @@ final class Leafproof implements Runnable {
         public <K> K create(Class<K> type) throws Exception {
             if (type == InspectCommand.class) {
                 return type.cast(new InspectCommand(console));
+            }
+            if (type == VerifyReportCommand.class) {
+                return type.cast(new VerifyReportCommand(console));
+            }
+            if (type == MakeKeyCommand.class) {
+                return type.cast(new MakeKeyCommand(console));
             }
             if (type == ExplainCommand.class) {
                 return type.cast(new ExplainCommand(console));

@@ -52,6 +52,8 @@ class CommandLineTest {
             strings = {
                 "",
                 "inspect",
+                "verify-report",
+                "make-key",
                 "explain",
                 "draw",
                 "history",

@@ -164,12 +164,12 @@ class TutorialTest {
                 .map(word -> word.group().replace("\"", ""))
                 .toList());
         assertThat(words.remove(0)).isEqualTo("../leafproof");
-        Set<String> endings = Set.of("inspection", "json");
+        Set<String> endings = Set.of("inspection", "json", "pem");
         int from = words.indexOf("<");
         String lines = from < 0 ? "" : read(words.get(from + 1));
         String[] arguments = (from < 0 ? words : words.subList(0, from))
                 .stream()
-                        .map(word -> endings.contains(word.substring(word.lastIndexOf('.') + 1))
+                        .map(word -> endings.contains(word.substring(word.lastIndexOf('.') + 1)) || word.equals("shop")
                                 ? bench.resolve(word).toString()
                                 : word)
                         .toArray(String[]::new);
