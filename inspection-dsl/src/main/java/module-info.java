@@ -27,6 +27,7 @@ module io.github.leafproof.dsl {
     exports io.github.leafproof.dsl.coverage;
     exports io.github.leafproof.dsl.layout;
     exports io.github.leafproof.dsl.meaning;
+    exports io.github.leafproof.dsl.page;
     exports io.github.leafproof.dsl.parts;
     exports io.github.leafproof.dsl.rehearsal;
     exports io.github.leafproof.dsl.mutants;

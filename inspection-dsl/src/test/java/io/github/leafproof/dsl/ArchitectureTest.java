@@ -55,6 +55,10 @@ class ArchitectureTest {
             .definedBy(HERE + "draw")
             .layer("reckon")
             .definedBy(HERE + "reckon")
+            .layer("figure")
+            .definedBy(HERE + "figure")
+            .layer("page")
+            .definedBy(HERE + "page")
             .layer("front door")
             .definedBy("io.github.leafproof.dsl")
             .layer("rehearsal")
@@ -111,6 +115,10 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("html", "formula", "graph")
             .whereLayer("reckon")
             .mayOnlyAccessLayers("source", "diagnostic", "syntax", "parse", "formula", "graph", "meaning", "report")
+            .whereLayer("figure")
+            .mayOnlyAccessLayers("html", "formula", "graph")
+            .whereLayer("page")
+            .mayOnlyAccessLayers("html", "figure", "draw", "formula", "graph", "report")
             .whereLayer("front door")
             .mayOnlyAccessLayers(
                     "source",

@@ -13,6 +13,11 @@ public final class ReportFile {
         return JsonWriting.text(ReportWriting.report(report));
     }
 
+    /** The SHA-256 digest of the bytes that {@link #write} writes: by it the same report on paper knows its file. */
+    public static String sha256(Report report) {
+        return FileBytes.sha256(toJson(report).getBytes(StandardCharsets.UTF_8));
+    }
+
     /**
      * Writes the report, UTF-8, in place of whatever the file held. When that fails, the old content is still whole.
      *

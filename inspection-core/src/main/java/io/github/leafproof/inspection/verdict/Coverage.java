@@ -36,6 +36,11 @@ public final class Coverage {
         return law(degreesOfFreedom).inverseSurvivalProbability((1 - p) / 2);
     }
 
+    /** How dense the probability lies z standard uncertainties from the estimate, for each standard uncertainty. */
+    public static double density(double z, double degreesOfFreedom) {
+        return law(degreesOfFreedom).density(z);
+    }
+
     private static ContinuousDistribution law(double degreesOfFreedom) {
         return Double.isInfinite(degreesOfFreedom) ? NORMAL : TDistribution.of(degreesOfFreedom);
     }

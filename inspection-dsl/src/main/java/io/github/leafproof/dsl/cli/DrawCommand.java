@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -74,7 +75,9 @@ final class DrawCommand implements Callable<Integer> {
         }
         Compiled compiled = root.read(procedure);
         console.complain(compiled.diagnostics());
-        Optional<Evidence.Files> files = sheet == null ? Optional.empty() : engine.read(sheet, target, console);
+        Optional<Evidence.Files> files = sheet == null
+                ? Optional.empty()
+                : engine.read(sheet, Stream.ofNullable(target).toList(), console);
         if (compiled.procedure().isEmpty() || (sheet != null && files.isEmpty())) {
             return Exit.BAD_INPUT.code();
         }

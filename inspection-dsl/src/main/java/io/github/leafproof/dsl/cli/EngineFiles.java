@@ -20,14 +20,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param card the file of the command; null where the sheet's counts
  * @param tray the file of the command; null where the sheet's counts
- * @param target what the command writes and must not write over one of these; null where it writes nothing
+ * @param targets what the command writes and must not write over one of these
  */
 record EngineFiles(
-        Path sheet,
-        @Nullable Path card,
-        @Nullable Path tray,
-        @Nullable Target target,
-        Console console) {
+        Path sheet, @Nullable Path card, @Nullable Path tray, List<Target> targets, Console console) {
 
     /** What the files say; empty after telling everything that is wrong with them. */
     Optional<Evidence.Files> read() {
@@ -54,7 +50,7 @@ record EngineFiles(
             return Optional.empty();
         }
         Path file = (given != null ? given : sheet.resolveSibling(String.valueOf(named))).normalize();
-        if (target != null && target.overwrites(file, console)) {
+        if (targets.stream().anyMatch(target -> target.overwrites(file, console))) {
             return Optional.empty();
         }
         Read<Document<T>> read = reader.read(file);

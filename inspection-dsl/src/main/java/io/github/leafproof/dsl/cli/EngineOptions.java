@@ -4,6 +4,7 @@ import io.github.leafproof.dsl.archive.Cabinet;
 import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -59,7 +60,7 @@ final class EngineOptions {
     }
 
     /** What the sheet, the card and the tray say; empty after telling everything that is wrong with them. */
-    Optional<Evidence.Files> read(Path sheet, @Nullable Target target, Console console) {
-        return new EngineFiles(sheet, card, tray, target, console).read();
+    Optional<Evidence.Files> read(Path sheet, List<Target> targets, Console console) {
+        return new EngineFiles(sheet, card, tray, targets, console).read();
     }
 }

@@ -78,7 +78,7 @@ final class ExplainCommand implements Callable<Integer> {
         Compiled compiled = root.read(procedure);
         console.complain(compiled.diagnostics());
         Optional<Node.Check> asked = compiled.procedure().flatMap(read -> find(read.graph()));
-        Optional<Evidence.Files> files = sheet == null ? Optional.empty() : engine.read(sheet, null, console);
+        Optional<Evidence.Files> files = sheet == null ? Optional.empty() : engine.read(sheet, List.of(), console);
         if (asked.isEmpty() || (sheet != null && files.isEmpty())) {
             return Exit.BAD_INPUT.code();
         }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -74,7 +75,7 @@ final class HistoryCommand implements Callable<Integer> {
         for (Path sheet : sheets) {
             Optional<Evidence.Files> files = engine.wouldBeOverwritten(target, sheet, null, console)
                     ? Optional.empty()
-                    : engine.read(sheet, target, console);
+                    : engine.read(sheet, Stream.ofNullable(target).toList(), console);
             files.ifPresent(read::add);
             sound &= files.isPresent();
         }

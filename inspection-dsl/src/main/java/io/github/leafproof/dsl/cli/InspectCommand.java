@@ -2,13 +2,19 @@ package io.github.leafproof.dsl.cli;
 
 import io.github.leafproof.dsl.Compiled;
 import io.github.leafproof.dsl.graph.Evidence;
+import io.github.leafproof.dsl.graph.Judgement;
+import io.github.leafproof.dsl.page.ReportPage;
+import io.github.leafproof.dsl.report.Reporting;
 import io.github.leafproof.dsl.report.TextReport;
 import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.record.ReportFile;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,7 +30,7 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "Example:",
-            "  leafproof inspect first_look.inspection --sheet sheets/0412-trap.json --json 0412-report.json",
+            "  leafproof inspect first_look.inspection --sheet sheets/0412-trap.json --report 0412.html",
             "  leafproof inspect first_look.inspection --sheet sheets/0412-trap.json --json 0412-report.json \\",
             "    --sign shop.private.pem",
             "",
@@ -40,6 +46,12 @@ final class InspectCommand implements Callable<Integer> {
 
     @Option(names = "--json", paramLabel = "F", description = "Write the report there as JSON, too.")
     private @Nullable Path json;
+
+    @Option(
+            names = "--report",
+            paramLabel = "F",
+            description = "Write the report there as a page for a browser, a phone and paper, too.")
+    private @Nullable Path page;
 
     @Option(
             names = "--sign",
@@ -61,26 +73,30 @@ final class InspectCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Target target = Target.of(json, "--json", "report");
+        List<Target> targets = Stream.of(Target.of(json, "--json", "report"), Target.of(page, "--report", "page"))
+                .filter(Objects::nonNull)
+                .toList();
         Optional<Sealing> sealing = Sealing.with(sign, json, console);
-        if (sealing.isEmpty() || engine.wouldBeOverwritten(target, procedure, sheet, console)) {
+        if (sealing.isEmpty()
+                || targets.stream().anyMatch(target -> engine.wouldBeOverwritten(target, procedure, sheet, console))
+                || areOne(targets)) {
             return Exit.BAD_INPUT.code();
         }
         Compiled compiled = root.read(procedure);
         console.complain(compiled.diagnostics());
-        if (target != null && overwritesAPart(target, compiled)) {
+        if (targets.stream().anyMatch(target -> overwritesAPart(target, compiled))) {
             return Exit.BAD_INPUT.code();
         }
-        Optional<Evidence.Files> files = engine.read(sheet, target, console);
+        Optional<Evidence.Files> files = engine.read(sheet, targets, console);
         if (compiled.procedure().isEmpty() || files.isEmpty()) {
             return Exit.BAD_INPUT.code();
         }
-        Read<Report> report = compiled.procedure()
+        Read<Judgement> judged = compiled.procedure()
                 .get()
-                .judge(files.get().card(), files.get().tray(), files.get().sheet(), engine.units());
-        console.complainOfFiles(report.problems());
-        return report.value()
-                .map(judged -> hand(judged, sealing.get()))
+                .judgement(files.get().card(), files.get().tray(), files.get().sheet(), engine.units());
+        console.complainOfFiles(judged.problems());
+        return judged.value()
+                .map(judgement -> hand(judgement, sealing.get()))
                 .orElse(Exit.BAD_INPUT)
                 .code();
     }
@@ -89,9 +105,27 @@ final class InspectCommand implements Callable<Integer> {
         return root.partsOf(procedure, compiled).anyMatch(part -> target.overwrites(part, console));
     }
 
-    private Exit hand(Report report, Sealing sealing) {
+    /** Two texts cannot be in one file; says so where they would have to. */
+    private boolean areOne(List<Target> targets) {
+        boolean one = targets.stream()
+                        .map(target -> target.file().toAbsolutePath().normalize())
+                        .distinct()
+                        .count()
+                < targets.size();
+        if (one) {
+            console.once("leafproof: --json and --report name one file, and only one of the two would be left"
+                    + "\n   help: name a file of its own for each\n");
+        }
+        return one;
+    }
+
+    private Exit hand(Judgement judgement, Sealing sealing) {
+        Report report = Reporting.of(judgement);
         console.print(TextReport.of(report, console.colour()));
         if (json != null && !(console.wrote(json, ReportFile.toJson(report)) && sealing.seals(json, report))) {
+            return Exit.BAD_INPUT;
+        }
+        if (page != null && !console.wrote(page, ReportPage.of(judgement, report))) {
             return Exit.BAD_INPUT;
         }
         return switch (report.release()) {

@@ -53,7 +53,7 @@ final class Legend {
             if (kind == Kind.GATE) {
                 svg.element("path", "class", "bar", "d", "M" + (x + 31) + " " + y + " V" + (y + 18));
             }
-            svg.close("g");
+            svg.close();
         }
     }
 
@@ -93,7 +93,7 @@ final class Legend {
                     y + 14,
                     "text-anchor",
                     "middle");
-            svg.close("g");
+            svg.close();
         }
     }
 

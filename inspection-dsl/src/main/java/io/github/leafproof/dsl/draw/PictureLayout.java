@@ -23,7 +23,7 @@ final class PictureLayout {
 
     private static final int HEAD = 78;
     private static final int LANE_HEAD = 34;
-    private static final int LANE_GAP = 14;
+    static final int LANE_GAP = 14;
     private static final int BOX_GAP = 14;
     private static final int LEFT_ROOM = 46;
     private static final int OBSERVATION_WIDTH = 250;

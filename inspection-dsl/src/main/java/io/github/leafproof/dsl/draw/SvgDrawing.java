@@ -1,9 +1,14 @@
 package io.github.leafproof.dsl.draw;
 
+import static io.github.leafproof.dsl.html.Html.element;
+
 import io.github.leafproof.dsl.draw.Picture.Box;
 import io.github.leafproof.dsl.draw.Picture.Kind;
 import io.github.leafproof.dsl.draw.Picture.Tie;
+import io.github.leafproof.dsl.html.Element;
 import io.github.leafproof.dsl.html.Ink;
+import io.github.leafproof.dsl.html.Markup;
+import io.github.leafproof.dsl.html.Part;
 import io.github.leafproof.inspection.verdict.Outcome;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -11,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A picture as SVG: real text, a title and a description for those who have it read aloud, light or dark as the reader's
@@ -18,53 +24,106 @@ import java.util.Map;
  */
 public final class SvgDrawing {
 
+    /** The rules that a page needs which shows {@link #sheets}. */
+    public static final String STYLE = SvgStyle.TEXT;
+
+    /** As high as the head of an arrow. */
+    private static final int ARROW = 5;
+
     private final PictureLayout layout;
     private final Picture picture;
+    private final Legend legend;
     private final Svg svg = new Svg();
     private final Map<String, Integer> crossings = new HashMap<>();
 
     private SvgDrawing(Picture picture) {
         this.picture = picture;
         this.layout = PictureLayout.of(picture);
+        this.legend = new Legend(picture);
     }
 
-    /** The drawing, lines ending in {@code \n}; the same picture gives the same text on every machine. */
+    /** The drawing as a file, lines ending in {@code \n}; the same picture gives the same text on every machine. */
     public static String of(Picture picture) {
-        return new SvgDrawing(picture).draw();
+        SvgDrawing drawing = new SvgDrawing(picture);
+        drawing.draw();
+        Element whole = drawing.sheet(0, drawing.height(), picture.title(), drawing.description(), "graph");
+        List<Part> parts = new ArrayList<>(List.of(element("style", SvgStyle.TEXT), SvgStyle.arrows()));
+        Element styled = new Element(
+                "svg",
+                whole.attributes(),
+                Stream.concat(parts.stream(), whole.parts().stream()).toList());
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+                + Markup.of(List.of(styled.with("xmlns", "http://www.w3.org/2000/svg")
+                        .with("width", drawing.width())
+                        .with("height", drawing.height())));
     }
 
-    private String draw() {
-        Legend legend = new Legend(picture);
-        int width = layout.right() + PictureLayout.MARGIN;
-        int height = layout.bottom() + legend.height(width) + PictureLayout.MARGIN;
-        svg.raw("<?xml version=\"1.0\" encoding=\"UTF-8\"?>");
-        svg.open(
-                "svg",
-                "xmlns",
-                "http://www.w3.org/2000/svg",
-                "width",
-                width,
-                "height",
-                height,
-                "viewBox",
-                "0 0 " + width + " " + height,
-                "role",
-                "img",
-                "aria-labelledby",
-                "title description");
-        svg.words("title", picture.title(), "id", "title");
-        svg.words("desc", description(), "id", "description");
-        svg.raw(SvgStyle.TEXT);
-        svg.element("rect", "class", "paper", "width", width, "height", height);
+    /**
+     * The drawing for a page, a sheet for each stage and one for the legend: set one below the other without a gap they are
+     * the whole, and paper can part them. The page's style sheet has to hold {@link #STYLE}.
+     */
+    public static List<Element> sheets(Picture picture) {
+        SvgDrawing drawing = new SvgDrawing(picture);
+        drawing.draw();
+        return drawing.sheets();
+    }
+
+    private List<Element> sheets() {
+        List<Element> sheets = new ArrayList<>();
+        int top = 0;
+        for (PictureLayout.Band band : layout.bands()) {
+            int bottom = band.y() + band.height() + PictureLayout.LANE_GAP / 2;
+            String title = band.title().isEmpty() ? picture.title() : band.title();
+            sheets.add(sheet(top, bottom, title, description(band.title()), "graph-" + sheets.size()));
+            top = bottom;
+        }
+        sheets.add(sheet(top, height(), "Legend", "What the shapes, lines and letters mean.", "graph-legend"));
+        Element first = sheets.get(0);
+        sheets.set(
+                0,
+                new Element(
+                        "svg",
+                        first.attributes(),
+                        Stream.concat(Stream.of(SvgStyle.arrows()), first.parts().stream())
+                                .toList()));
+        return sheets;
+    }
+
+    private int width() {
+        return layout.right() + PictureLayout.MARGIN;
+    }
+
+    private int height() {
+        return layout.bottom() + legend.height(width()) + PictureLayout.MARGIN;
+    }
+
+    /** What stands between two lines of the sheet. */
+    private Element sheet(int top, int bottom, String title, String description, String id) {
+        List<Element> parts = new ArrayList<>();
+        parts.add(element("title", title).id(id + "-title"));
+        parts.add(element("desc", description).id(id + "-desc"));
+        svg.strokes().stream()
+                .filter(stroke -> stroke.bottom() >= top && stroke.top() <= bottom)
+                .forEach(stroke -> parts.add(stroke.element()));
+        return element("svg", parts)
+                .style("graph")
+                .with("viewBox", "0 " + top + " " + width() + " " + (bottom - top))
+                .with("role", "img")
+                .with("aria-labelledby", id + "-title " + id + "-desc");
+    }
+
+    private void draw() {
+        svg.element("rect", "class", "paper", "width", width(), "height", height());
+        svg.standsBetween(0, height());
         svg.words("text", picture.title(), "class", "head", "x", PictureLayout.MARGIN, "y", 38);
         svg.words("text", picture.subtitle(), "class", "note", "x", PictureLayout.MARGIN, "y", 60);
+        svg.standsBetween(0, 64);
         layout.bands().forEach(this::band);
         links();
         layout.rails().forEach(this::rail);
         layout.boxes().forEach(this::box);
-        legend.draw(svg, layout.bottom(), width);
-        svg.close("svg");
-        return svg.toString();
+        legend.draw(svg, layout.bottom(), width());
+        svg.standsBetween(layout.bottom(), height());
     }
 
     private String description() {
@@ -72,7 +131,30 @@ public final class SvgDrawing {
                 picture.boxes().stream().filter(box -> box.kind().isJudgement()).count();
         StringBuilder words = new StringBuilder(
                 picture.subtitle() + ". " + picture.lanes().size() + " stages, " + checks + " checks.");
-        for (Box box : picture.boxes()) {
+        picture.lanes().forEach(lane -> words.append(notable(lane)));
+        return words.toString();
+    }
+
+    /** The description of one stage. */
+    private String description(String stage) {
+        StringBuilder words = new StringBuilder();
+        for (Picture.Lane lane : picture.lanes()) {
+            if (lane.title().equals(stage)) {
+                long checks = lane.boxes().stream()
+                        .filter(box -> box.kind().isJudgement())
+                        .count();
+                words.append(checks)
+                        .append(checks == 1 ? " check." : " checks.")
+                        .append(notable(lane));
+            }
+        }
+        return words.toString();
+    }
+
+    /** The checks of a stage that neither pass nor are left out. */
+    private static String notable(Picture.Lane lane) {
+        StringBuilder words = new StringBuilder();
+        for (Box box : lane.boxes()) {
             if (box.outcome() != null && box.outcome() != Outcome.PASSES && box.outcome() != Outcome.NOT_APPLICABLE) {
                 words.append(' ')
                         .append(box.title())
@@ -102,6 +184,7 @@ public final class SvgDrawing {
         if (!band.title().isEmpty()) {
             svg.words("text", band.title(), "class", "stage", "x", PictureLayout.MARGIN + 14, "y", band.y() + 23);
         }
+        svg.standsBetween(band.y(), band.y() + band.height());
     }
 
     /** What is read, from the left into each box, the uppermost source first. */
@@ -133,6 +216,8 @@ public final class SvgDrawing {
                 path(layout.box(link.from()), link, to, y),
                 "marker-end",
                 "url(#" + arrow(link.tie()) + ")");
+        int start = layout.box(link.from()).middle();
+        svg.standsBetween(Math.min(start, y) - ARROW, Math.max(start, y) + ARROW);
     }
 
     private String path(Placed from, Picture.Link link, Placed to, int y) {
@@ -181,7 +266,8 @@ public final class SvgDrawing {
                 "gates",
                 "d",
                 "M" + rail.gate().right() + " " + out + " H" + x + " M" + x + " " + highest + " V" + lowest);
-        svg.close("g");
+        svg.close();
+        svg.standsBetween(highest - ARROW, lowest + ARROW);
     }
 
     private void box(Placed placed) {
@@ -220,7 +306,8 @@ public final class SvgDrawing {
             y += title ? Placed.TITLE_STEP : Placed.NOTE_STEP;
             svg.words("text", placed.lines().get(i), "class", title ? "name" : "note", "x", x, "y", y - 4);
         }
-        svg.close("g");
+        svg.close();
+        svg.standsBetween(placed.y(), placed.bottom());
     }
 
     /** How round the corners of a box are. */

@@ -15,8 +15,23 @@ public final class Account {
     private final List<String> requirements = new ArrayList<>();
     private final Map<String, String> values = new LinkedHashMap<>();
     private final List<String> reasons = new ArrayList<>();
+    private final List<Held> held = new ArrayList<>();
 
     private Account() {}
+
+    /**
+     * A value held to limits, as it was judged: what a picture of it shows.
+     *
+     * @param subject what yields the value
+     * @param value what is known of it
+     * @param limits the limits in numbers
+     */
+    public record Held(Formula subject, Value value, LimitsHeld.Window limits, Value.Judged judged) {
+        /** The value as the procedure names it. */
+        public String words() {
+            return subject.words();
+        }
+    }
 
     /** The account of a condition in a frame. */
     public static Account of(Formula condition, Frame frame) {
@@ -44,6 +59,11 @@ public final class Account {
         return List.copyOf(reasons);
     }
 
+    /** The values that were held to limits, each as it was judged; none that only had to miss them. */
+    public List<Held> held() {
+        return List.copyOf(held);
+    }
+
     void requires(String words) {
         requirements.add(words);
     }
@@ -52,6 +72,10 @@ public final class Account {
     void includes(Account part) {
         part.values.forEach(values::putIfAbsent);
         part.reasons.forEach(this::says);
+    }
+
+    void holds(Held value) {
+        held.add(value);
     }
 
     void says(String sentence) {

@@ -91,6 +91,7 @@ public record Joined(boolean and, List<Formula> parts) implements Formula {
             Account own = Account.of(part, frame);
             required.add(part instanceof Joined ? "(" + own.requirement() + ")" : own.requirement());
             account.includes(own);
+            own.held().forEach(account::holds);
         }
         account.requires(String.join(and ? " and " : " or ", required));
     }

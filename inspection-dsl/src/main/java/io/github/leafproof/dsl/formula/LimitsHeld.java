@@ -129,7 +129,9 @@ public record LimitsHeld(
         account.requires(subject.words() + " " + relation.inNumbers(frame));
         account.measures(subject, frame);
         if (value instanceof Value.Judged judged) {
-            account.says(LimitReason.of(this, judged, Window.of(this, frame), frame));
+            Window window = Window.of(this, frame);
+            account.says(LimitReason.of(this, judged, window, frame));
+            account.holds(new Account.Held(subject, subject.value(frame), window, judged));
         }
     }
 

@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.Set;
 
 /** Writes parts as text: well-formed XML that is HTML as well, a line for each element that is no piece of a sentence. */
-final class Markup {
+public final class Markup {
 
     /** Pieces of a sentence: a line end beside them would be seen as a blank. */
     private static final Set<String> IN_LINE = Set.of(
@@ -19,7 +19,8 @@ final class Markup {
 
     private Markup() {}
 
-    static String of(Iterable<? extends Part> parts) {
+    /** The text of these parts, lines ending in {@code \n}. */
+    public static String of(Iterable<? extends Part> parts) {
         Markup markup = new Markup();
         parts.forEach(markup::write);
         return markup.text.toString();

@@ -51,7 +51,8 @@ final class Style {
               .cards > tbody > tr { border-bottom: 1px solid var(--rule); padding: 0.5rem 0 }
               .cards > tbody > tr > * { border: 0; padding: 0.1rem 0 }
               .cards > tbody > tr > th { font-weight: 600 }
-              .cards td[data-column]:not(:empty)::before { content: attr(data-column) ": "; color: var(--quiet) } }
+              .cards > tbody > tr > td { display: grid; grid-template-columns: 5.5rem 1fr; gap: 0.5rem }
+              .cards td::before { content: attr(data-column); color: var(--quiet); font-size: 0.875rem; padding-top: 0.1rem } }
             @page { margin: 14mm 13mm 15mm }
             @media print {
               :root { color-scheme: light }

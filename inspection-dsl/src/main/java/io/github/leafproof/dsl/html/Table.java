@@ -13,7 +13,7 @@ public final class Table {
     private final String caption;
     private final List<String> columns;
     private final Set<String> numbers = new HashSet<>();
-    private final List<Element> rows = new ArrayList<>();
+    private final List<List<Element>> groups = new ArrayList<>();
     private boolean cards = false;
 
     private Table(String caption, List<String> columns) {
@@ -45,11 +45,39 @@ public final class Table {
 
     /** A row; the first cell is its head. As many cells as there are columns. */
     public Table row(Part... cells) {
-        return row("", cells);
+        rows().add(made(cells));
+        return this;
     }
 
     /** A row in a class of the style sheet. */
     public Table row(String style, Part... cells) {
+        rows().add(made(cells).style(style));
+        return this;
+    }
+
+    /** A row that links lead to. */
+    public Table row(String style, String id, Part... cells) {
+        rows().add(made(cells).style(style).id(id));
+        return this;
+    }
+
+    /** A heading over the rows that follow. */
+    public Table group(String heading) {
+        Element head = role("rowheader", Html.element("th", heading))
+                .with("scope", "rowgroup")
+                .with("colspan", columns.size());
+        groups.add(new ArrayList<>(List.of(role("row", Html.element("tr", head)).style("group"))));
+        return this;
+    }
+
+    private List<Element> rows() {
+        if (groups.isEmpty()) {
+            groups.add(new ArrayList<>());
+        }
+        return groups.get(groups.size() - 1);
+    }
+
+    private Element made(Part... cells) {
         List<Element> row = new ArrayList<>();
         row.add(role("rowheader", Html.element("th", cells[0]).with("scope", "row")));
         for (int i = 1; i < cells.length; i++) {
@@ -57,9 +85,7 @@ public final class Table {
             Element named = cards ? cell.with("data-column", columns.get(i)) : cell;
             row.add(numbers.contains(columns.get(i)) ? named.style("number") : named);
         }
-        Element whole = role("row", Html.element("tr", row));
-        rows.add(style.isEmpty() ? whole : whole.style(style));
-        return this;
+        return role("row", Html.element("tr", row));
     }
 
     /** The table. */
@@ -71,9 +97,9 @@ public final class Table {
                 .map(head -> role("columnheader", head.with("scope", "col")))
                 .toList();
         Element head = role("rowgroup", Html.element("thead", role("row", Html.element("tr", heads))));
-        Element body = role("rowgroup", Html.element("tbody", rows));
-        Element words = Html.element("caption", Html.unseen(caption));
-        Element table = role("table", Html.element("table", words, head, body));
+        List<Element> parts = new ArrayList<>(List.of(Html.element("caption", Html.unseen(caption)), head));
+        groups.forEach(rows -> parts.add(role("rowgroup", Html.element("tbody", rows))));
+        Element table = role("table", Html.element("table", parts));
         return cards ? table.style("cards") : table;
     }
 

@@ -192,7 +192,7 @@ public final class Reporting {
     }
 
     /** {@code 63 %}, or {@code 0 % to 100 %} where the evidence only bounds it. */
-    static String probabilityWords(double low, double high) {
+    public static String probabilityWords(double low, double high) {
         String from = Display.percent(low);
         String to = Display.percent(high);
         return from.equals(to) ? from : from + " to " + to;

@@ -57,7 +57,7 @@ public final class TextReport {
     }
 
     /** Maker and model, once: many a model's name begins with its maker's. */
-    static String model(@Nullable String maker, @Nullable String model) {
+    public static String model(@Nullable String maker, @Nullable String model) {
         return maker != null && model != null && model.startsWith(maker) ? model : joined(" ", maker, model);
     }
 

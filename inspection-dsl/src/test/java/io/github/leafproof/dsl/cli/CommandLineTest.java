@@ -124,6 +124,45 @@ class CommandLineTest {
     }
 
     @Test
+    void the_report_is_written_as_a_page_too_in_the_units_asked_for() {
+        Path page = here.resolve("0412.html");
+
+        Terminal said = Terminal.inspect("0412-trap.json", "--units", "inch", "--report", page.toString());
+
+        assertThat(said.exit()).isEqualTo(1);
+        assertThat(page)
+                .content()
+                .startsWith("<!DOCTYPE html>")
+                .contains("<strong>HOLD</strong>", "Still possible: 1.969 thou to 4.331 thou");
+    }
+
+    @Test
+    void two_reports_do_not_go_into_one_file() {
+        String file = here.resolve("report").toString();
+
+        Terminal said = Terminal.inspect("0412-trap.json", "--json", file, "--report", file);
+
+        assertThat(said.exit()).isEqualTo(2);
+        Golden.hold("cli/inspect-one-file", said.whole(here));
+        assertThat(Path.of(file)).doesNotExist();
+    }
+
+    @Test
+    void a_page_is_never_written_over_what_it_was_made_from() throws IOException {
+        Terminal.copyBench(here);
+        String procedure = here.resolve("first_look.inspection").toString();
+        Path sheet = here.resolve("sheets/0412-trap.json");
+        Path card = here.resolve("cards/quillan-15.json");
+        String before = Files.readString(card);
+
+        Terminal said = Terminal.run("inspect", procedure, "--sheet", sheet.toString(), "--report", card.toString());
+
+        assertThat(said.exit()).isEqualTo(2);
+        assertThat(said.err()).contains("--report would write the page over");
+        assertThat(card).hasContent(before);
+    }
+
+    @Test
     void a_report_is_never_written_over_what_it_was_made_from() throws IOException {
         Terminal.copyBench(here);
         Path sheet = here.resolve("sheets/0412-trap.json");
