@@ -1,0 +1,159 @@
+package io.github.leafproof.examples.speed;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.openjdk.jmh.profile.GCProfiler;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/** Measures, and writes what it found into the page docs/performance.md: each table together with the machine it is of. */
+public final class Measure {
+
+    private static final String ALLOCATED = "gc.alloc.rate.norm";
+
+    private final Page page;
+
+    private Measure(Page page) {
+        this.page = page;
+    }
+
+    /** Takes the page, and which of its tables to measure: judging, entry, compiling, rules, units, start. */
+    public static void main(String[] arguments) throws IOException, RunnerException, InterruptedException {
+        PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        Measure measure = new Measure(new Page(Path.of(arguments[0])));
+        for (String table : List.of(arguments).subList(1, arguments.length)) {
+            measure.measure(table);
+            out.println("measured: " + table);
+        }
+    }
+
+    private void measure(String table) throws IOException, RunnerException, InterruptedException {
+        switch (table) {
+            case "judging" -> page.write(table, judging(run(JudgingBenchmark.class)));
+            case "entry" -> page.write(table, entry(run(EntryBenchmark.class)));
+            case "compiling" -> page.write(table, compiling(run(CompileBenchmark.class)));
+            case "rules" -> page.write(table, besideOurs("leafproof", run(RulesBenchmark.class), "µs a rule"));
+            case "units" -> page.write(table, besideOurs("", run(UnitsBenchmark.class), "ns"));
+            case "start" -> page.write(table, new ColdStart(page.project()).table());
+            default ->
+                throw new IllegalArgumentException(
+                        table + " is no table: there are judging, entry, compiling, rules, units, start");
+        }
+    }
+
+    private static Collection<RunResult> run(Class<?> benchmark) throws RunnerException {
+        return new Runner(new OptionsBuilder()
+                        .include("\\." + benchmark.getSimpleName() + "\\.")
+                        .addProfiler(GCProfiler.class)
+                        .shouldFailOnError(true)
+                        .build())
+                .run();
+    }
+
+    private static String judging(Collection<RunResult> results) {
+        Table table = new Table("engine", "most lash", "ns a sheet", "times by hand", "bytes allocated");
+        Map<String, Double> byHand = new LinkedHashMap<>();
+        for (RunResult result : results) {
+            Contestants contestant = Contestants.valueOf(result.getParams().getParam("contestant"));
+            String lashMax = result.getParams().getParam("lashMax");
+            double score = score(result);
+            byHand.putIfAbsent(lashMax, score);
+            table.row(
+                    contestant.title(),
+                    lashMax + " mm",
+                    number(score) + error(result),
+                    number(score / byHand.getOrDefault(lashMax, score)),
+                    number(allocated(result)));
+        }
+        return table.text();
+    }
+
+    private static String entry(Collection<RunResult> results) {
+        Map<String, Map<String, Double>> byChecks = new LinkedHashMap<>();
+        for (RunResult result : results) {
+            byChecks.computeIfAbsent(result.getParams().getParam("checks"), checks -> new LinkedHashMap<>())
+                    .put(name(result), score(result));
+        }
+        Table table = new Table(
+                "checks", "whole sheet, µs", "one entry more, µs", "that part alone, µs", "times the part", "whole / entry");
+        byChecks.forEach((checks, scores) -> {
+            double whole = scores.getOrDefault("whole", Double.NaN);
+            double one = scores.getOrDefault("oneEntryMore", Double.NaN);
+            double part = scores.getOrDefault("thatPartAlone", Double.NaN);
+            table.row(checks, number(whole), number(one), number(part), number(one / part), number(whole / one));
+        });
+        return table.text();
+    }
+
+    private static String compiling(Collection<RunResult> results) {
+        Table table = new Table("checks", "bytes of source", "ms", "µs a byte", "µs a check");
+        for (RunResult result : results) {
+            int checks = Integer.parseInt(result.getParams().getParam("checks"));
+            int bytes = new LongWork(checks).text().getBytes(StandardCharsets.UTF_8).length;
+            double score = score(result);
+            table.row(
+                    String.valueOf(checks),
+                    String.valueOf(bytes),
+                    number(score) + error(result),
+                    number(1000 * score / bytes),
+                    number(1000 * score / checks));
+        }
+        return table.text();
+    }
+
+    /** Each benchmark's score, and how many times as much it is as ours: its namesake, or else the one named. */
+    private static String besideOurs(String ours, Collection<RunResult> results, String unit) {
+        Map<String, RunResult> byName = new LinkedHashMap<>();
+        results.forEach(result -> byName.put(name(result), result));
+        Table table = new Table("what", unit, "times ours", "bytes allocated");
+        byName.forEach((name, result) -> {
+            RunResult own = byName.getOrDefault(name.replace("ByIndriya", ""), result);
+            RunResult first = own.equals(result) ? byName.getOrDefault(ours, result) : own;
+            table.row(
+                    name,
+                    number(score(result)) + error(result),
+                    number(score(result) / score(first)),
+                    number(allocated(result)));
+        });
+        return table.text();
+    }
+
+    private static String name(RunResult result) {
+        return result.getPrimaryResult().getLabel();
+    }
+
+    private static double score(RunResult result) {
+        return result.getPrimaryResult().getScore();
+    }
+
+    private static String error(RunResult result) {
+        double error = result.getPrimaryResult().getScoreError();
+        return Double.isFinite(error) ? " ± " + number(error) : "";
+    }
+
+    private static double allocated(RunResult result) {
+        return result.getSecondaryResults().entrySet().stream()
+                .filter(each -> each.getKey().endsWith(ALLOCATED))
+                .mapToDouble(each -> each.getValue().getScore())
+                .findFirst()
+                .orElse(Double.NaN);
+    }
+
+    /** To three significant digits, which is more than a run is good for. */
+    static String number(double number) {
+        if (number < 0.005) {
+            return "0";
+        }
+        int digits = number >= 100 ? 0 : number >= 10 ? 1 : 2;
+        return String.format(Locale.ROOT, "%,." + digits + "f", number).replace(',', ' ');
+    }
+}
