@@ -90,9 +90,6 @@ final class ReplayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (Stream.of(old, now).anyMatch(this::isSheet)) {
-            return Exit.BAD_INPUT.code();
-        }
         Optional<Procedure> before = read(old);
         Optional<Procedure> after = read(now);
         boolean there = areThere();
@@ -101,18 +98,6 @@ final class ReplayCommand implements Callable<Integer> {
         }
         Replay replay = Replay.of(before.get(), after.get(), engine.cabinet(), engine.units());
         return run(replay).code();
-    }
-
-    /** Whoever forgets one of the revisions names a sheet in its place; tells so, and not what a compiler thinks of it. */
-    private boolean isSheet(Path revision) {
-        boolean isSheet =
-                revision.toString().endsWith(".json") || revision.toString().endsWith(".jsonl");
-        if (isSheet) {
-            console.err()
-                    .print("leafproof: " + revision + " stands where a revision of the procedure is wanted\n"
-                            + "   help: name both revisions before the sheets: leafproof replay OLD NEW SHEET...\n");
-        }
-        return isSheet;
     }
 
     private Optional<Procedure> read(Path file) {

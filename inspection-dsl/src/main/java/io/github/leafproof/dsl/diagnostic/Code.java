@@ -48,6 +48,7 @@ public enum Code {
     LP144("Words in the wrong order"),
     LP145("A name of several words"),
     LP146("A declaration without its first word"),
+    LP147("A JSON file where a procedure should be"),
     LP160("A used file cannot be found"),
     LP161("A used file is named in a way that leads elsewhere"),
     LP162("A link leads out of the procedures' folder"),

@@ -31,6 +31,11 @@ final class ReadingDiagnostics {
                 .help("a procedure begins: procedure first_look \"First look\" revision 1");
     }
 
+    static Diagnostic json(SourceText file) {
+        return Diagnostic.error(Code.LP147, file.span(0, 0), "this is a JSON file, and no procedure")
+                .help("name a procedure here, whose name ends in .inspection; sheets, cards and trays have places of their own");
+    }
+
     static Diagnostic notUtf8(Span place, int wrong) {
         return Diagnostic.error(
                         Code.LP104,

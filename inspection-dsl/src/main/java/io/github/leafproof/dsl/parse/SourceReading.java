@@ -16,6 +16,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,6 +33,9 @@ public record SourceReading(@Nullable SourceText text, List<Diagnostic> problems
     public static final int LARGEST = LARGEST_MEBIBYTES << 20;
 
     private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+    /** How a sheet, a card or a tray begins, and no procedure does. */
+    private static final Pattern JSON = Pattern.compile("\\s*\\{\\s*[\"}]");
 
     public SourceReading {
         problems = List.copyOf(problems);
@@ -86,8 +90,11 @@ public record SourceReading(@Nullable SourceText text, List<Diagnostic> problems
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
             String unmarked = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
-            return unmarked.isBlank()
-                    ? refused(ReadingDiagnostics.empty(nothing))
+            if (unmarked.isBlank()) {
+                return refused(ReadingDiagnostics.empty(nothing));
+            }
+            return JSON.matcher(unmarked).lookingAt()
+                    ? refused(ReadingDiagnostics.json(nothing))
                     : new SourceReading(SourceText.ofFile(name, unmarked, bytes), List.of());
         } catch (CharacterCodingException e) {
             return refused(notUtf8(name, bytes));

@@ -112,6 +112,7 @@ record BrokenExamples(Path here) {
             case "LP103" -> DiagnosticPrinter.print(List.of(Unreadable.file("first_look.inspection")), false);
             case "LP104" -> vet("latin.inspection", "// gr\u00FCn\n".getBytes(ISO_8859_1));
             case "LP105" -> vet("empty.inspection", new byte[0]);
+            case "LP147" -> vet("sheets/0412-trap.json");
             case "LP162" -> {
                 Path elsewhere = Files.createDirectories(here.toAbsolutePath().resolveSibling("elsewhere"));
                 Files.createSymbolicLink(

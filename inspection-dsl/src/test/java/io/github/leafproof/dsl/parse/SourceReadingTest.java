@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -70,6 +71,18 @@ class SourceReadingTest {
         assertThat(code(SourceReading.read(write("a", new byte[0])))).isEqualTo(Code.LP105);
         assertThat(code(SourceReading.read(write("b", "\uFEFF \n\t\n".getBytes(StandardCharsets.UTF_8)))))
                 .isEqualTo(Code.LP105);
+    }
+
+    @Test
+    void a_sheet_a_card_or_a_tray_in_the_place_of_a_procedure_is_told_from_one() throws IOException {
+        for (String json : List.of("{\"sheet\": \"0412\"}", "\uFEFF\n { \n\t\"tray\": 1", "{}")) {
+            assertThat(code(SourceReading.read(write("a.json", json.getBytes(StandardCharsets.UTF_8)))))
+                    .isEqualTo(Code.LP147);
+        }
+        // A brace alone is a procedure with a mistake in it.
+        assertThat(SourceReading.read(write("b", "{ language 1 }".getBytes(StandardCharsets.UTF_8)))
+                        .source())
+                .isPresent();
     }
 
     @Test
