@@ -29,7 +29,7 @@ import picocli.CommandLine.Parameters;
         versionProvider = Leafproof.Version.class,
         footer = {
             "",
-            "Example:",
+            "Examples:",
             "  leafproof inspect first_look.inspection --sheet sheets/0412-trap.json --report 0412.html",
             "  leafproof inspect first_look.inspection --sheet sheets/0412-trap.json --json 0412-report.json \\",
             "    --sign shop.private.pem",

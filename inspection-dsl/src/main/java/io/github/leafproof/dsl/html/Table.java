@@ -49,9 +49,9 @@ public final class Table {
         return this;
     }
 
-    /** A row in a class of the style sheet. */
+    /** A row in a class of the style sheet; in none, where its name is empty. */
     public Table row(String style, Part... cells) {
-        rows().add(made(cells).style(style));
+        rows().add(style.isEmpty() ? made(cells) : made(cells).style(style));
         return this;
     }
 

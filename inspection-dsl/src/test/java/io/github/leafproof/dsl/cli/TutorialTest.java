@@ -164,7 +164,7 @@ class TutorialTest {
                 .map(word -> word.group().replace("\"", ""))
                 .toList());
         assertThat(words.remove(0)).isEqualTo("../leafproof");
-        Set<String> endings = Set.of("inspection", "json", "pem");
+        Set<String> endings = Set.of("inspection", "json", "pem", "html");
         int from = words.indexOf("<");
         String lines = from < 0 ? "" : read(words.get(from + 1));
         String[] arguments = (from < 0 ? words : words.subList(0, from))
