@@ -3,6 +3,7 @@ module io.github.leafproof.dsl {
     requires transitive io.github.leafproof.inspection;
     requires java.xml;
     requires org.antlr.antlr4.runtime;
+    requires org.objectweb.asm;
     requires tools.jackson.core;
     // Only the command line needs it: a program that embeds the language does without.
     requires static info.picocli;
@@ -15,6 +16,7 @@ module io.github.leafproof.dsl {
 
     exports io.github.leafproof.dsl;
     exports io.github.leafproof.dsl.archive;
+    exports io.github.leafproof.dsl.bytecode;
     exports io.github.leafproof.dsl.source;
     exports io.github.leafproof.dsl.diagnostic;
     exports io.github.leafproof.dsl.syntax;

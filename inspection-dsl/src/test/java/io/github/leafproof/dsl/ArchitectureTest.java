@@ -43,6 +43,8 @@ class ArchitectureTest {
             .definedBy(HERE + "formula")
             .layer("graph")
             .definedBy(HERE + "graph")
+            .layer("bytecode")
+            .definedBy(HERE + "bytecode")
             .layer("meaning")
             .definedBy(HERE + "meaning")
             .layer("history")
@@ -103,6 +105,8 @@ class ArchitectureTest {
             .mayNotAccessAnyLayer()
             .whereLayer("graph")
             .mayOnlyAccessLayers("formula")
+            .whereLayer("bytecode")
+            .mayOnlyAccessLayers("formula", "graph")
             .whereLayer("meaning")
             .mayOnlyAccessLayers("source", "diagnostic", "syntax", "message", "formula", "graph")
             .whereLayer("history")
@@ -177,6 +181,14 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("org.antlr..");
+
+    @ArchTest
+    static final ArchRule the_library_of_bytecode_stays_in_its_room = noClasses()
+            .that()
+            .resideOutsideOfPackage(HERE + "bytecode")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.objectweb.asm..");
 
     @ArchTest
     static final ArchRule the_json_library_stays_in_its_room = noClasses()

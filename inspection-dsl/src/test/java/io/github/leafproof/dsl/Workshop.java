@@ -3,7 +3,6 @@ package io.github.leafproof.dsl;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Evidence;
-import io.github.leafproof.dsl.graph.Judge;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.graph.Verdict;
 import io.github.leafproof.dsl.report.Reporting;
@@ -185,7 +184,7 @@ public record Workshop(
     }
 
     public Judgement judged() {
-        return Judge.judge(evidence().orElseThrow(), UnitSystem.METRIC);
+        return BothJudges.judge(evidence().orElseThrow(), UnitSystem.METRIC);
     }
 
     public Verdict verdict(String check) {

@@ -40,10 +40,15 @@ public record DecisionRule(double confidence) {
 
     /** What is found of one requirement. */
     public Finding decide(Conformity conformity) {
-        if (conformity.low() >= confidence - SLACK) {
+        return decide(conformity.low(), conformity.high());
+    }
+
+    /** What is found of one requirement, given the least and the most that the probability of conforming can be. */
+    public Finding decide(double low, double high) {
+        if (low >= confidence - SLACK) {
             return Finding.PASSES;
         }
-        return conformity.high() <= 1 - confidence + SLACK ? Finding.FAILS : Finding.OPEN;
+        return high <= 1 - confidence + SLACK ? Finding.FAILS : Finding.OPEN;
     }
 
     /**

@@ -3,7 +3,6 @@ package io.github.leafproof.dsl.formula;
 import io.github.leafproof.inspection.quantity.Estimate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,23 +25,6 @@ public record Computed(Rule rule, List<Formula> parts, String words) implements 
         /** In which range the result lies when the numbers lie in these; any at all, where nobody said. */
         default Range range(List<Range> numbers) {
             return Range.ANY;
-        }
-
-        /** The same rule, and the ranges of its results. */
-        static Rule ranging(Rule rule, Function<List<Range>, Range> ranges) {
-            return new Ranging(rule, ranges);
-        }
-    }
-
-    private record Ranging(Rule rule, Function<List<Range>, Range> ranges) implements Rule {
-        @Override
-        public Estimate of(List<Estimate> numbers) {
-            return rule.of(numbers);
-        }
-
-        @Override
-        public Range range(List<Range> numbers) {
-            return ranges.apply(numbers);
         }
     }
 

@@ -1,7 +1,6 @@
 package io.github.leafproof.dsl.formula;
 
 import java.util.List;
-import java.util.function.BiPredicate;
 
 /**
  * Whether two values without uncertainty stand in a relation: the same option, a grade at least as high, every item
@@ -11,7 +10,7 @@ import java.util.function.BiPredicate;
  * @param relation as written between the two: {@code is}, {@code at least}
  * @param finding what to say where it does not hold, given both values
  */
-public record Matches(Formula subject, Formula other, String relation, BiPredicate<Value, Value> holds, Finding finding)
+public record Matches(Formula subject, Formula other, String relation, Standing holds, Finding finding)
         implements Formula {
 
     /** Puts a failure into words, such as which items are lacking; empty where the values speak for themselves. */

@@ -5,6 +5,7 @@ import io.github.leafproof.inspection.verdict.DecisionRule;
 import io.github.leafproof.inspection.verdict.ReleaseRule;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.Deque;
@@ -199,9 +200,14 @@ public final class CheckGraph {
         return checkOrder;
     }
 
-    /** What is computed, and what may not apply, in an order in which it can be settled. */
-    SettlingOrder settlingOrder() {
-        return settlingOrder;
+    /** Derived values, and the observations that may turn out not to apply, each after all that it reads. */
+    public List<Node> settlingOrder() {
+        return settlingOrder.nodes();
+    }
+
+    /** Those of them that lie in some of the slots. */
+    List<Node> settlingOrderIn(Collection<Integer> slots) {
+        return settlingOrder.in(slots);
     }
 
     /** What a check's verdict rests on: facts, observations, values, gauges, states of the bench, gates. */

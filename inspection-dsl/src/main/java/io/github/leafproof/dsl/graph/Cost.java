@@ -29,7 +29,7 @@ public record Cost(int checks, int observations, long steps) {
     public static Cost of(CheckGraph graph) {
         Counting counting = new Counting();
         long steps = 0;
-        for (Node node : graph.settlingOrder().nodes()) {
+        for (Node node : graph.settlingOrder()) {
             steps = plus(steps, counting.steps(SettlingOrder.read(node)));
         }
         for (Node.Check check : graph.checks()) {

@@ -138,8 +138,8 @@ public final class Evidence {
         return asFound.clone();
     }
 
-    /** A fresh copy of the slots after the last adjustment; derived values still to be computed. */
-    Value[] asLeft() {
+    /** A fresh copy of the slots as the engine was left; what is computed is still null. */
+    public Value[] asLeft() {
         return asLeft.clone();
     }
 }

@@ -27,6 +27,12 @@ public final class Judge {
         return judgement(evidence, left, found, measured, units);
     }
 
+    /** The verdicts as the engine was left, in the order of the procedure, and nothing of how it was found. */
+    public static List<Verdict> verdicts(Evidence evidence) {
+        return Settled.whole(evidence.graph(), evidence.asLeft(), UnitSystem.METRIC)
+                .verdicts();
+    }
+
     /**
      * The judgement on a sheet that has changed at its end: entries were added, or the last ones taken back. Only what hangs
      * on these is judged anew, and it comes to what {@link #judge} would say of the whole sheet. How many formulas are

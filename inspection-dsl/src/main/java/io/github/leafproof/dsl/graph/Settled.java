@@ -38,7 +38,7 @@ final class Settled {
     /** Everything, from what was given; the slots are taken over and filled. */
     static Settled whole(CheckGraph graph, Value[] given, UnitSystem units) {
         Settled settled = new Settled(graph, given, new Verdict[graph.checks().size()], units);
-        settled.settle(new Scope(graph.settlingOrder().nodes(), graph.checkOrder()));
+        settled.settle(new Scope(graph.settlingOrder(), graph.checkOrder()));
         return settled;
     }
 
@@ -61,7 +61,7 @@ final class Settled {
         judged.addAll(reach.judging());
         judged.addAll(reach.waiting());
         Settled settled = new Settled(graph, next, verdicts.clone(), units);
-        settled.settle(new Scope(graph.settlingOrder().in(settling), judged));
+        settled.settle(new Scope(graph.settlingOrderIn(settling), judged));
         return settled;
     }
 

@@ -6,6 +6,7 @@ import io.github.leafproof.dsl.formula.Computed;
 import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.formula.NextLeafAdvice;
 import io.github.leafproof.dsl.formula.OfReadings;
+import io.github.leafproof.dsl.formula.Operation;
 import io.github.leafproof.dsl.formula.Statistic;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.message.SeriesDiagnostics;
@@ -59,9 +60,7 @@ final class Arithmetic {
             return null;
         }
         String words = "-" + Operations.operand(negated.operand(), operand);
-        Computed.Rule rule = Computed.Rule.ranging(
-                numbers -> numbers.get(0).negated(), ranges -> ranges.get(0).negated());
-        return computed(rule, List.of(operand), words, dimension);
+        return computed(new Operation.Negated(), List.of(operand), words, dimension);
     }
 
     /** −5 °C is a temperature of its own, not the negative of 5 °C, which as 278 K would make no sense. */
@@ -126,7 +125,7 @@ final class Arithmetic {
         String words = arguments.stream()
                 .map(argument -> argument.formula().words())
                 .collect(Collectors.joining(", ", function.word() + "(", ")"));
-        return computed(BuiltinRanges.known(function), arguments, words, result.get());
+        return computed(function.rule(), arguments, words, result.get());
     }
 
     private @Nullable Typed statistic(Statistic statistic, Expression.Call call, Env env) {

@@ -1,13 +1,13 @@
 package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.formula.Computed;
+import io.github.leafproof.dsl.formula.Operation;
 import io.github.leafproof.dsl.formula.Reckoning;
 import io.github.leafproof.dsl.formula.Statistic;
 import io.github.leafproof.inspection.mechanism.Input;
 import io.github.leafproof.inspection.mechanism.Mechanism;
 import io.github.leafproof.inspection.mechanism.Mechanisms;
 import io.github.leafproof.inspection.quantity.Dimension;
-import io.github.leafproof.inspection.quantity.Estimate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -26,21 +26,13 @@ record Builtin(String word, int arguments, DimensionRule dimensions, Computed.Ru
     private static final int ANY = -1;
 
     private static final List<Builtin> ALL = List.of(
-            new Builtin(
-                    "min",
-                    ANY,
-                    Builtin::alike,
-                    x -> x.stream().reduce(Estimate::min).orElseThrow()),
-            new Builtin(
-                    "max",
-                    ANY,
-                    Builtin::alike,
-                    x -> x.stream().reduce(Estimate::max).orElseThrow()),
-            new Builtin("abs", 1, Builtin::difference, x -> x.get(0).absolute()),
-            new Builtin("sqrt", 1, given -> given.get(0).root(2), x -> x.get(0).sqrt()),
-            new Builtin("sin", 1, Builtin::ofAngle, x -> sine(x.get(0))),
-            new Builtin("cos", 1, Builtin::ofAngle, x -> cosine(x.get(0))),
-            new Builtin("tan", 1, Builtin::ofAngle, x -> sine(x.get(0)).dividedBy(cosine(x.get(0)))));
+            new Builtin("min", ANY, Builtin::alike, Operation.Function.MIN),
+            new Builtin("max", ANY, Builtin::alike, Operation.Function.MAX),
+            new Builtin("abs", 1, Builtin::difference, Operation.Function.ABS),
+            new Builtin("sqrt", 1, given -> given.get(0).root(2), Operation.Function.SQRT),
+            new Builtin("sin", 1, Builtin::ofAngle, Operation.Function.SIN),
+            new Builtin("cos", 1, Builtin::ofAngle, Operation.Function.COS),
+            new Builtin("tan", 1, Builtin::ofAngle, Operation.Function.TAN));
 
     /** Gives the dimension of a result from those of the arguments. */
     @FunctionalInterface
@@ -117,13 +109,5 @@ record Builtin(String word, int arguments, DimensionRule dimensions, Computed.Ru
 
     private static Optional<Dimension> ofAngle(List<Dimension> given) {
         return given.get(0).equals(Dimension.ANGLE) ? Optional.of(Dimension.RATIO) : Optional.empty();
-    }
-
-    private static Estimate sine(Estimate angle) {
-        return angle.map(Math::sin, Math.cos(angle.value()), Dimension.RATIO);
-    }
-
-    private static Estimate cosine(Estimate angle) {
-        return angle.map(Math::cos, -Math.sin(angle.value()), Dimension.RATIO);
     }
 }

@@ -5,6 +5,7 @@ import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.formula.Joined;
 import io.github.leafproof.dsl.formula.Matches;
 import io.github.leafproof.dsl.formula.Not;
+import io.github.leafproof.dsl.formula.Standing;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
@@ -13,9 +14,7 @@ import io.github.leafproof.dsl.syntax.Expression.Relation;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashSet;
 import java.util.List;
-import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
 
 /** Conditions: what is compared with what, and how conditions are joined. */
@@ -97,8 +96,8 @@ final class Comparisons {
             return new Joined(
                     true,
                     List.of(
-                            end(value, "at least", low, Comparisons::atLeast, between.low()),
-                            end(value, "at most", high, Comparisons::atMost, between.high())));
+                            end(value, "at least", low, Standing.AT_LEAST, between.low()),
+                            end(value, "at most", high, Standing.AT_MOST, between.high())));
         }
         if (value == null) {
             expressions.besides(between.low(), env);
@@ -111,7 +110,7 @@ final class Comparisons {
     }
 
     /** One end of a range of grades, which is a condition of its own. */
-    private Formula end(Typed value, String words, Typed limit, BiPredicate<Value, Value> holds, Expression written) {
+    private Formula end(Typed value, String words, Typed limit, Standing holds, Expression written) {
         Formula end = new Matches(value.formula(), limit.formula(), words, holds, Comparisons::silent);
         expressions.sites().conditions.put(end, new Sites.Condition(written.span(), false));
         return end;
@@ -157,15 +156,7 @@ final class Comparisons {
         if (ordered && !isGraded(choice, compared.left())) {
             return null;
         }
-        BiPredicate<Value, Value> holds = switch (relation) {
-            case IS -> Value::equals;
-            case IS_NOT -> (a, b) -> !a.equals(b);
-            case AT_LEAST -> Comparisons::atLeast;
-            case AT_MOST -> Comparisons::atMost;
-            case LESS -> (a, b) -> option(a) < option(b);
-            case MORE -> (a, b) -> option(a) > option(b);
-        };
-        return new Matches(left.formula(), right.formula(), relation.words(), holds, Comparisons::silent);
+        return new Matches(left.formula(), right.formula(), relation.words(), standing(relation), Comparisons::silent);
     }
 
     private @Nullable Typed option(Expression expression, Type.Choice choice, Env env) {
@@ -195,8 +186,12 @@ final class Comparisons {
             problems.add(TypeDiagnostics.textCompared(compared.span()));
             return null;
         }
-        BiPredicate<Value, Value> holds = compared.relation() == Relation.IS ? Value::equals : (a, b) -> !a.equals(b);
-        return new Matches(left.formula(), right.formula(), compared.relation().words(), holds, Comparisons::silent);
+        return new Matches(
+                left.formula(),
+                right.formula(),
+                compared.relation().words(),
+                standing(compared.relation()),
+                Comparisons::silent);
     }
 
     /** {@code x is yes} says no more than {@code x}. */
@@ -225,7 +220,7 @@ final class Comparisons {
                     ? expressions.option(choice, option.text(), option.span())
                     : Typed.constant(new Value.Words(option.text()), option.text(), new Type.Text());
             if (wanted != null) {
-                Formula met = new Matches(value.formula(), wanted.formula(), "is", Value::equals, Comparisons::silent);
+                Formula met = new Matches(value.formula(), wanted.formula(), "is", Standing.SAME, Comparisons::silent);
                 expressions.sites().options.put(met, option.span());
                 cases.add(met);
             }
@@ -257,26 +252,20 @@ final class Comparisons {
                 items.formula(),
                 wanted.formula(),
                 "has all of",
-                (found, all) -> lacking(found, all).isEmpty(),
-                (found, all) -> "missing: " + String.join(", ", lacking(found, all)));
+                Standing.HAS_ALL,
+                (found, all) -> "missing: " + String.join(", ", Standing.lacking(found, all)));
     }
 
-    private static List<String> lacking(Value found, Value all) {
-        List<String> lacking = new ArrayList<>(((Value.Things) all).items());
-        lacking.removeAll(new HashSet<>(((Value.Things) found).items()));
-        return lacking;
-    }
-
-    private static boolean atLeast(Value value, Value limit) {
-        return option(value) >= option(limit);
-    }
-
-    private static boolean atMost(Value value, Value limit) {
-        return option(value) <= option(limit);
-    }
-
-    private static int option(Value value) {
-        return ((Value.Pick) value).option();
+    /** What the words of a comparison mean for values without uncertainty. */
+    static Standing standing(Relation written) {
+        return switch (written) {
+            case IS -> Standing.SAME;
+            case IS_NOT -> Standing.OTHER;
+            case AT_LEAST -> Standing.AT_LEAST;
+            case AT_MOST -> Standing.AT_MOST;
+            case LESS -> Standing.LESS;
+            case MORE -> Standing.MORE;
+        };
     }
 
     private static String silent(Value subject, Value other) {

@@ -15,7 +15,6 @@ import io.github.leafproof.inspection.quantity.Dimension;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.function.IntPredicate;
 import org.jspecify.annotations.Nullable;
 
 /** Days of the calendar: written out, compared, and the times between them. */
@@ -107,24 +106,7 @@ final class Dates {
             problems.add(DateDiagnostics.needsDate(written.span(), right.type().words()));
             return null;
         }
-        IntPredicate holds = holds(relation);
-        return new Matches(
-                left.formula(),
-                right.formula(),
-                words,
-                (one, other) -> holds.test(((Value.Day) one).day().compareTo(((Value.Day) other).day())),
-                (one, other) -> "");
-    }
-
-    private static IntPredicate holds(Relation relation) {
-        return switch (relation) {
-            case AT_LEAST -> order -> order >= 0;
-            case AT_MOST -> order -> order <= 0;
-            case LESS -> order -> order < 0;
-            case MORE -> order -> order > 0;
-            case IS -> order -> order == 0;
-            case IS_NOT -> order -> order != 0;
-        };
+        return new Matches(left.formula(), right.formula(), words, Comparisons.standing(relation), (one, other) -> "");
     }
 
     private static String words(Relation relation) {

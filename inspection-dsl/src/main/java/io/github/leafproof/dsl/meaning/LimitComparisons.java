@@ -7,6 +7,7 @@ import io.github.leafproof.dsl.formula.Frame;
 import io.github.leafproof.dsl.formula.InUnit;
 import io.github.leafproof.dsl.formula.LimitsHeld;
 import io.github.leafproof.dsl.formula.LimitsHeld.Wording;
+import io.github.leafproof.dsl.formula.Operation;
 import io.github.leafproof.dsl.formula.SameNumber;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
@@ -194,11 +195,7 @@ final class LimitComparisons {
 
     private static Formula apart(Formula middle, Formula by, int sign) {
         return new Computed(
-                Computed.Rule.ranging(
-                        numbers -> sign < 0
-                                ? numbers.get(0).minus(numbers.get(1))
-                                : numbers.get(0).plus(numbers.get(1)),
-                        ranges -> ranges.get(0).plus(sign < 0 ? ranges.get(1).negated() : ranges.get(1))),
+                Operation.InARow.of(sign < 0 ? Operation.Sign.MINUS : Operation.Sign.PLUS),
                 List.of(middle, by),
                 middle.words() + (sign < 0 ? " - " : " + ") + by.words());
     }

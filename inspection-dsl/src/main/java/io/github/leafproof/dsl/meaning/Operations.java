@@ -2,13 +2,12 @@ package io.github.leafproof.dsl.meaning;
 
 import io.github.leafproof.dsl.formula.Computed;
 import io.github.leafproof.dsl.formula.Formula;
-import io.github.leafproof.dsl.formula.Range;
+import io.github.leafproof.dsl.formula.Operation;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.message.TypeDiagnostics;
 import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Expression.Operator;
 import io.github.leafproof.inspection.quantity.Dimension;
-import io.github.leafproof.inspection.quantity.Estimate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -85,41 +84,16 @@ final class Operations {
                 .orElse(null);
     }
 
-    private static Computed.Rule inARow(List<Operator> operators) {
-        List<Operator> fixed = List.copyOf(operators);
-        return Computed.Rule.ranging(
-                numbers -> {
-                    Estimate result = numbers.get(0);
-                    for (int i = 0; i < fixed.size(); i++) {
-                        result = applied(fixed.get(i), result, numbers.get(i + 1));
-                    }
-                    return result;
-                },
-                ranges -> {
-                    Range result = ranges.get(0);
-                    for (int i = 0; i < fixed.size(); i++) {
-                        result = applied(fixed.get(i), result, ranges.get(i + 1));
-                    }
-                    return result;
-                });
+    private static Operation.InARow inARow(List<Operator> operators) {
+        return new Operation.InARow(operators.stream().map(Operations::sign).toList());
     }
 
-    private static Range applied(Operator operator, Range left, Range right) {
+    private static Operation.Sign sign(Operator operator) {
         return switch (operator) {
-            case PLUS -> left.plus(right);
-            case MINUS -> left.plus(right.negated());
-            case TIMES -> left.times(right);
-            case DIVIDED_BY -> left.times(right.inverted());
-            case TO_THE -> Range.ANY;
-        };
-    }
-
-    private static Estimate applied(Operator operator, Estimate left, Estimate right) {
-        return switch (operator) {
-            case PLUS -> left.plus(right);
-            case MINUS -> left.minus(right);
-            case TIMES -> left.times(right);
-            case DIVIDED_BY -> left.dividedBy(right);
+            case PLUS -> Operation.Sign.PLUS;
+            case MINUS -> Operation.Sign.MINUS;
+            case TIMES -> Operation.Sign.TIMES;
+            case DIVIDED_BY -> Operation.Sign.DIVIDED_BY;
             case TO_THE -> throw new IllegalArgumentException("a power does not stand in a row");
         };
     }
@@ -197,12 +171,7 @@ final class Operations {
         int power = exponent.get();
         String words = operand(operation.left(), base) + " ^ " + operand(operation.right(), raisedTo);
         return new Typed(
-                new Computed(
-                        Computed.Rule.ranging(
-                                numbers -> numbers.get(0).power(power),
-                                ranges -> ranges.get(0).power(power)),
-                        List.of(base.formula()),
-                        words),
+                new Computed(new Operation.Power(power), List.of(base.formula()), words),
                 new Type.Measure(dimension.power(power)));
     }
 

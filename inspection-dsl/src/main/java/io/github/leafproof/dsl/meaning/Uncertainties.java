@@ -4,6 +4,7 @@ import io.github.leafproof.dsl.formula.Computed;
 import io.github.leafproof.dsl.formula.Constant;
 import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.formula.Frame;
+import io.github.leafproof.dsl.formula.Operation;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.message.UncertaintyDiagnostics;
@@ -70,10 +71,8 @@ final class Uncertainties {
         }
         Quantity none = Quantity.of(0, stated.unit().difference());
         Estimate error = Estimate.of(none, uncertainty, Source.stated(place(written, env)));
-        Computed.Rule rule = share
-                ? numbers -> numbers.get(0).plus(numbers.get(0).times(error))
-                : numbers -> numbers.get(0).plus(error);
-        Computed known = new Computed(rule, List.of(value.formula()), words(written, value, stated));
+        Computed known = new Computed(
+                new Operation.Erring(error, share), List.of(value.formula()), words(written, value, stated));
         return new Typed(settled(known), new Type.Measure(dimension));
     }
 

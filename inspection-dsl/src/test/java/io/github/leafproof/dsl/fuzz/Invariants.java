@@ -3,13 +3,13 @@ package io.github.leafproof.dsl.fuzz;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.leafproof.dsl.BothJudges;
 import io.github.leafproof.dsl.Compiled;
 import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.diagnostic.DiagnosticJson;
 import io.github.leafproof.dsl.diagnostic.DiagnosticPrinter;
 import io.github.leafproof.dsl.graph.Evidence;
-import io.github.leafproof.dsl.graph.Judge;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.parts.Shelf;
 import io.github.leafproof.dsl.report.Reporting;
@@ -80,7 +80,7 @@ final class Invariants {
     }
 
     private static Report report(Evidence evidence, UnitSystem units) {
-        Judgement judgement = Judge.judge(evidence, units);
+        Judgement judgement = BothJudges.judge(evidence, units);
         Report report = Reporting.of(judgement);
         for (Report.Check check : report.checks()) {
             Report.Probability p = check.probability();

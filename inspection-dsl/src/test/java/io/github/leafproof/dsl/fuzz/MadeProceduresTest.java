@@ -2,13 +2,13 @@ package io.github.leafproof.dsl.fuzz;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.leafproof.dsl.BothJudges;
 import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.Workshop;
 import io.github.leafproof.dsl.coverage.Impossible;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.diagnostic.DiagnosticPrinter;
 import io.github.leafproof.dsl.graph.Evidence;
-import io.github.leafproof.dsl.graph.Judge;
 import io.github.leafproof.dsl.layout.GraphWords;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.inspection.mechanism.Mechanisms;
@@ -75,7 +75,7 @@ class MadeProceduresTest {
         assertThat(evidence.problems()).filteredOn(Problem::isError).isEmpty();
         Invariants.assertJudged(evidence);
         evidence.value()
-                .map(sound -> Judge.judge(sound, UnitSystem.METRIC))
+                .map(sound -> BothJudges.judge(sound, UnitSystem.METRIC))
                 .ifPresent(judgement -> assertThat(Impossible.shownBy(procedure, judgement))
                         .as(() -> "called impossible in " + empty.procedure())
                         .isEmpty());

@@ -2,6 +2,7 @@ package io.github.leafproof.dsl.graph;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.leafproof.dsl.BothJudges;
 import io.github.leafproof.dsl.Workshop;
 import io.github.leafproof.dsl.report.Reporting;
 import io.github.leafproof.inspection.quantity.UnitSystem;
@@ -55,7 +56,7 @@ class ContinuedJudgementTest {
     }
 
     private static Judgement judged(CheckGraph graph, Workshop bench) {
-        return Judge.judge(evidence(graph, bench).orElseThrow(), UnitSystem.METRIC);
+        return BothJudges.judge(evidence(graph, bench).orElseThrow(), UnitSystem.METRIC);
     }
 
     /** The whole report, to the last letter. */
@@ -110,7 +111,7 @@ class ContinuedJudgementTest {
             if (whole.value().isPresent()) {
                 bench = longer;
                 judgement = continued.orElseThrow();
-                assertThat(told(judgement)).isEqualTo(told(Judge.judge(whole.orElseThrow(), UnitSystem.METRIC)));
+                assertThat(told(judgement)).isEqualTo(told(BothJudges.judge(whole.orElseThrow(), UnitSystem.METRIC)));
             }
         }
     }

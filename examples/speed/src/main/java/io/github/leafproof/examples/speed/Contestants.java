@@ -6,6 +6,7 @@ import java.util.function.DoubleFunction;
 public enum Contestants {
     BY_HAND("hand-written Java", ByHand::new),
     LEAFPROOF("Leafproof", ByLeafproof::new),
+    LEAFPROOF_INTERPRETED("Leafproof, interpreted", ByLeafproofInterpreted::new),
     JANINO("Janino", ByJanino::new),
     CEL("CEL (dev.cel)", ByCel::new),
     MVEL("MVEL", ByMvel::new),

@@ -20,6 +20,7 @@ class TheSameVerdictsTest {
 
     private static final Map<String, DoubleFunction<Contestant<?>>> CONTESTANTS = Map.of(
             "Leafproof", ByLeafproof::new,
+            "Leafproof, interpreted", ByLeafproofInterpreted::new,
             "CEL", ByCel::new,
             "JEXL", ByJexl::new,
             "MVEL", ByMvel::new,
