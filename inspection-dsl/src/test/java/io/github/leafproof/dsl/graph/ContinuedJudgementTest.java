@@ -191,7 +191,7 @@ class ContinuedJudgementTest {
         Workshop bench = Workshop.of(text.toString());
         AtomicInteger count = new AtomicInteger();
         CheckGraph graph = counting(bench.compiled().graph(), count);
-        Judgement before = judged(graph, bench);
+        Judgement before = Judge.judge(evidence(graph, bench).orElseThrow(), UnitSystem.METRIC);
         assertThat(count).hasValue(100);
 
         count.set(0);
