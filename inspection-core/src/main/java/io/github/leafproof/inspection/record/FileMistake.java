@@ -84,7 +84,16 @@ public enum FileMistake {
     LP688("The procedure of a sheet is not found"),
 
     // A sheet that is filled in at the bench
+    LP760("A sheet is being filled in by another session"),
+    LP761("A sheet of this name is there, and was not written by this session"),
+    LP762("A session was begun with this sheet already"),
+    LP763("No session was begun with this sheet"),
+    LP764("A line of a journal is not as it was written"),
+    LP765("A journal is gone on with by other files than it was begun with"),
+    LP766("The last line of a journal was cut off, and is dropped", Level.WARNING),
+    LP767("A journal cannot be written or read"),
     LP768("There is nothing to take back"),
+    LP769("The journal is of a form this program does not know"),
 
     // Keys and seals: whether a report is the one that was handed over, and rests on the files that it names
     LP785("A file holds no key of the kind that is wanted"),

@@ -36,6 +36,15 @@ final class JsonWriting {
         return text.append('\n').toString();
     }
 
+    /** The text in one line, without a line end. */
+    static String line(Json value) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator generator = JSON.createGenerator(ObjectWriteContext.empty(), text)) {
+            write(value, generator);
+        }
+        return text.toString();
+    }
+
     private static final class Layout extends ObjectWriteContext.Base {
         @Override
         public PrettyPrinter getPrettyPrinter() {
@@ -77,8 +86,8 @@ final class JsonWriting {
         return new Json.Digits(Json.NOWHERE, NumberOutput.toString(number, true));
     }
 
-    static Json number(int number) {
-        return new Json.Digits(Json.NOWHERE, Integer.toString(number));
+    static Json number(long number) {
+        return new Json.Digits(Json.NOWHERE, Long.toString(number));
     }
 
     static Json yesNo(boolean yes) {

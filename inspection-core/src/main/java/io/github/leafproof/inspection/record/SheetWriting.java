@@ -3,6 +3,8 @@ package io.github.leafproof.inspection.record;
 import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.record.JsonWriting.ObjectBuilder;
 import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -59,8 +61,15 @@ final class SheetWriting {
         putText(object, "running_time", entry.runningTime());
         putText(object, "note", entry.note());
         putText(object, "by", entry.by());
-        putText(object, "at", entry.at());
+        if (entry.at() != null) {
+            object.put("at", moment(entry.at()));
+        }
         return object.done();
+    }
+
+    /** With its seconds, even where there are none: ISO 8601 as RFC 3339 has it. */
+    static String moment(OffsetDateTime at) {
+        return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at);
     }
 
     private static void give(Given given, ObjectBuilder object) {

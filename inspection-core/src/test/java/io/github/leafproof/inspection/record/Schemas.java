@@ -25,11 +25,20 @@ final class Schemas {
     private Schemas() {}
 
     static String text(Format format) {
+        return read(format.schema());
+    }
+
+    private static String read(String schema) {
         try {
-            return Files.readString(FOLDER.resolve(format.schema()));
+            return Files.readString(FOLDER.resolve(schema));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** What the schema of a journal's lines finds wrong with one. */
+    static List<String> complaintsAboutJournalLine(String json) {
+        return complaints(REGISTRY.getSchema(read("journal.schema.json"), InputFormat.JSON), json);
     }
 
     /** What the format's schema finds wrong with a file. */

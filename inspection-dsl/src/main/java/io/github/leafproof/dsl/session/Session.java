@@ -7,16 +7,21 @@ import io.github.leafproof.inspection.record.Act;
 import io.github.leafproof.inspection.record.Entry;
 import io.github.leafproof.inspection.record.Given;
 import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.Journal;
+import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
  * An inspection at the bench, from the first step to the sheet that is handed over. It says what to do next, takes what is
  * entered, and judges as it goes: only what hangs on the new entry is judged again.
  *
- * <p>An act that makes no sense is refused in words, and nothing has happened. What is done stands as soon as the method
- * returns.
+ * <p>An act that makes no sense, or cannot be written to the journal, is refused in words, and nothing has happened. What is
+ * done stands, and is on disk, as soon as the method returns.
  *
  * <p>A session may be used from several threads: each act is done whole before the next begins. What it hands out never
  * changes.
@@ -24,10 +29,12 @@ import org.jspecify.annotations.Nullable;
 public final class Session implements AutoCloseable {
 
     private Standing standing;
+    private final @Nullable OnDisk disk;
     private boolean isClosed;
 
-    private Session(Standing standing) {
+    private Session(Standing standing, @Nullable OnDisk disk) {
         this.standing = standing;
+        this.disk = disk;
     }
 
     /**
@@ -37,7 +44,71 @@ public final class Session implements AutoCloseable {
      */
     public static Read<Session> inMemory(Basis basis, Heading heading, Inspector inspector) {
         JobSheet sheet = heading.emptySheet(basis.graph().identity());
-        return Standing.of(basis, inspector, heading.sheet(), sheet, List.of()).map(Session::new);
+        return Standing.of(basis, inspector, heading.sheet(), sheet, List.of())
+                .map(standing -> new Session(standing, null));
+    }
+
+    /**
+     * Begins a session whose every act is on disk, in the {@link Journal} beside the sheet, before it counts.
+     *
+     * @param sheet the file that the sheet is to be written to; it must not be there yet
+     * @return the session; or everything in heading, card and tray that does not go together with the procedure; or why there
+     *     can be no such session: a sheet or a journal of this name is there, or nothing can be written
+     */
+    public static Read<Session> begin(Basis basis, Heading heading, Inspector inspector, Path sheet) {
+        JobSheet empty = heading.emptySheet(basis.graph().identity());
+        Read<Standing> standing = Standing.of(basis, inspector, OnDisk.name(sheet), empty, List.of());
+        if (standing.value().isEmpty()) {
+            return new Read.Refused<>(standing.problems());
+        }
+        Read<OnDisk> disk = OnDisk.begin(sheet, basis, empty);
+        return disk.value()
+                .map(kept -> opened(standing, kept, List.of()))
+                .orElseGet(() -> new Read.Refused<>(disk.problems()));
+    }
+
+    /** Whether a session was begun with this sheet: then it is to be {@link #resume resumed}. */
+    public static boolean isBegun(Path sheet) {
+        return Journal.isBegun(sheet);
+    }
+
+    /**
+     * Goes on with a session that was begun, wherever it ended, and even where its program was cut off in the middle of a
+     * line: every act that was acknowledged is there.
+     *
+     * @param sheet the file of the sheet, whether it was written meanwhile or not
+     * @return the session, with a warning where a line that was never acknowledged was dropped; or why there is none: another
+     *     goes on with this sheet, these are other files than it was begun with, or its journal is damaged
+     */
+    public static Read<Session> resume(Basis basis, Inspector inspector, Path sheet) {
+        Read<OnDisk> opened = OnDisk.open(sheet, basis);
+        if (opened.value().isEmpty()) {
+            return new Read.Refused<>(opened.problems());
+        }
+        OnDisk disk = opened.orElseThrow();
+        Read<Standing> standing = Standing.of(basis, inspector, OnDisk.name(sheet), disk.emptySheet(), disk.acts());
+        Optional<Problem> inTheWay = standing.value().flatMap(found -> disk.inTheWay(found.sheet()));
+        if (standing.value().isEmpty() || inTheWay.isPresent()) {
+            disk.close();
+            return inTheWay.<Read<Session>>map(SessionProblems::refused)
+                    .orElseGet(() -> new Read.Refused<>(standing.problems()));
+        }
+        return opened(standing, disk, opened.problems());
+    }
+
+    /** The session once its journal says by whom it is held. */
+    private static Read<Session> opened(Read<Standing> read, OnDisk disk, List<Problem> warnings) {
+        Standing standing = read.orElseThrow();
+        Act opening = new Act.Opened(
+                ProcessHandle.current().pid(), standing.inspector().stamp());
+        Optional<Problem> problem = disk.keep(opening);
+        if (problem.isPresent()) {
+            disk.close();
+            return SessionProblems.refused(problem.get());
+        }
+        List<Problem> all = new ArrayList<>(warnings);
+        all.addAll(read.problems());
+        return new Read.Done<>(new Session(standing, disk), all);
     }
 
     /** How it stands now. */
@@ -153,16 +224,26 @@ public final class Session implements AutoCloseable {
         return there;
     }
 
-    /** Hands over the sheet as it stands. One can go on afterwards, and finish again. */
+    /**
+     * Hands over the sheet as it stands, and writes its file, if there is one, in one piece. One can go on afterwards, and
+     * finish again: the file is replaced as long as it is the one that this session wrote.
+     */
     public synchronized Read<Finished> finish() {
+        mustBeOpen();
         Finished finished = new Finished(standing.sheet(), standing.judgement());
-        return act(new Act.Finished(standing.sheet().sha256(), stamp())).map(done -> finished);
+        Optional<Problem> problem = disk == null ? Optional.empty() : disk.write(standing.sheet());
+        return problem.<Read<Finished>>map(SessionProblems::refused)
+                .orElseGet(() -> act(new Act.Finished(finished.sheet().sha256(), stamp()))
+                        .map(done -> finished));
     }
 
-    /** Ends the session. It is over for this program. */
+    /** Ends the session, so that somebody can go on with the sheet. What was done is kept; a sheet is not written by it. */
     @Override
     public synchronized void close() {
         isClosed = true;
+        if (disk != null) {
+            disk.close();
+        }
     }
 
     private Act.Stamp stamp() {
@@ -178,11 +259,22 @@ public final class Session implements AutoCloseable {
     }
 
     private Read<Standing> act(Act act) {
+        mustBeOpen();
+        Read<Standing> next = standing.after(act);
+        if (next.value().isEmpty()) {
+            return next;
+        }
+        Optional<Problem> notKept = disk == null ? Optional.empty() : disk.keep(act);
+        if (notKept.isPresent()) {
+            return SessionProblems.refused(notKept.get());
+        }
+        moved(next.orElseThrow());
+        return next;
+    }
+
+    private void mustBeOpen() {
         if (isClosed) {
             throw new IllegalStateException("the session was closed");
         }
-        Read<Standing> next = standing.after(act);
-        next.value().ifPresent(this::moved);
-        return next;
     }
 }

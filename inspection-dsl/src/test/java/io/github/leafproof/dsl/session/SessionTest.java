@@ -110,7 +110,8 @@ class SessionTest {
         assertThat(more.reason()).isEqualTo(NextStep.Reason.MORE);
         assertThat(more.setup()).isEmpty();
         assertThat(more.leaf()).isNotNull();
-        assertThat(Objects.requireNonNull(more.leaf()).words(UnitSystem.METRIC)).contains("Offer 0.05 + 0.04 mm together");
+        assertThat(Objects.requireNonNull(more.leaf()).words(UnitSystem.METRIC))
+                .contains("Offer 0.05 + 0.04 mm together");
         assertThat(open.bearingOn("lash"))
                 .singleElement()
                 .satisfies(inside -> assertThat(inside.advice()).isNotEmpty());
@@ -390,19 +391,19 @@ class SessionTest {
                       "observe": "marks",
                       "value": "Q15-4",
                       "by": "mk",
-                      "at": "2026-03-04T10:12Z"
+                      "at": "2026-03-04T10:12:00Z"
                     },
                     {
                       "observe": "head",
                       "value": "21 °C",
                       "by": "mk",
-                      "at": "2026-03-04T10:12Z"
+                      "at": "2026-03-04T10:12:00Z"
                     },
                     {
                       "observe": "room",
                       "value": "21 °C",
                       "by": "mk",
-                      "at": "2026-03-04T10:12Z"
+                      "at": "2026-03-04T10:12:00Z"
                     },
                     {
                       "observe": "lash",
@@ -418,13 +419,13 @@ class SessionTest {
                       ],
                       "note": "stem wiped",
                       "by": "mk",
-                      "at": "2026-03-04T10:12Z"
+                      "at": "2026-03-04T10:12:00Z"
                     },
                     {
                       "observe": "thread",
                       "cannot": "the plug is seized",
                       "by": "mk",
-                      "at": "2026-03-04T10:12Z"
+                      "at": "2026-03-04T10:12:00Z"
                     }
                   ]
                 }
