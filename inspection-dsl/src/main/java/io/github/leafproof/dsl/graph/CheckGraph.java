@@ -251,6 +251,15 @@ public final class CheckGraph {
         return StepOrder.of(this, observations, stands);
     }
 
+    /**
+     * The changes that bring the bench to where an observation needs it: what ends a hazard first, what begins one last.
+     *
+     * @param stands how the states of the bench stand, by their names; a state that is not named stands as it starts
+     */
+    public List<StepOrder.Change> setup(Node.Observation observation, Map<String, String> stands) {
+        return StepOrder.setup(this, observation, stands);
+    }
+
     /** The state of that name. */
     public BenchState state(String name) {
         return parts.states().stream()

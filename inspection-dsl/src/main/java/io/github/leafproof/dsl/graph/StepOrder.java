@@ -1,6 +1,7 @@
 package io.github.leafproof.dsl.graph;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,8 +16,9 @@ import java.util.stream.Stream;
  * procedure is too large to try all that matters, few: never more than the procedure's own order has.
  *
  * @param changes how many changes of the bench there are among the steps
+ * @param atLeast how many there are in any order; the same where it is exact
  */
-public record StepOrder(List<Step> steps, int changes, Method method) {
+public record StepOrder(List<Step> steps, int changes, int atLeast, Method method) {
 
     /** How an order was found. */
     public enum Method {
@@ -50,15 +52,40 @@ public record StepOrder(List<Step> steps, int changes, Method method) {
         graph.states().forEach(state -> bench.put(state.name(), stands.getOrDefault(state.name(), state.starts())));
         List<Step> steps = new ArrayList<>();
         for (Node.Observation observation : found.order()) {
-            for (BenchState.Need need : observation.needs()) {
-                BenchState state = graph.state(need.name());
-                state.way(String.valueOf(bench.put(need.name(), need.state())), need.state())
-                        .orElse(List.of())
-                        .forEach(change -> steps.add(new Change(state, change)));
-            }
+            List<Change> changes = setup(graph, observation, bench);
+            changes.forEach(
+                    change -> bench.put(change.state().name(), change.change().to()));
+            steps.addAll(changes);
             steps.add(new Observe(observation));
         }
-        return new StepOrder(steps, steps.size() - found.order().size(), found.method());
+        int changes = steps.size() - found.order().size();
+        return new StepOrder(
+                steps, changes, found.method() == Method.EXACT ? changes : found.atLeast(), found.method());
+    }
+
+    /**
+     * The changes that bring the bench to where an observation needs it, in the order in which they are made: first what ends
+     * a state that carries a hazard, such as a lead that is on the plug, and last what begins one, such as fuel in the tank.
+     */
+    static List<Change> setup(CheckGraph graph, Node.Observation observation, Map<String, String> bench) {
+        return observation.needs().stream()
+                .sorted(Comparator.comparingInt(need -> danger(graph, need, bench)))
+                .flatMap(need -> {
+                    BenchState state = graph.state(need.name());
+                    return state.way(bench.getOrDefault(need.name(), state.starts()), need.state()).stream()
+                            .flatMap(List::stream)
+                            .map(change -> new Change(state, change));
+                })
+                .toList();
+    }
+
+    /** More than 0 where a hazard begins, less where one ends. */
+    private static int danger(CheckGraph graph, BenchState.Need need, Map<String, String> bench) {
+        BenchState state = graph.state(need.name());
+        boolean before = !state.hazardsWhile(bench.getOrDefault(need.name(), state.starts()))
+                .isEmpty();
+        boolean after = !state.hazardsWhile(need.state()).isEmpty();
+        return before == after ? 0 : after ? 1 : -1;
     }
 
     /** The observations alone, in this order. */

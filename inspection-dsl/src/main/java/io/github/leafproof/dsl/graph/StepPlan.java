@@ -1,6 +1,8 @@
 package io.github.leafproof.dsl.graph;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -21,6 +23,7 @@ import java.util.Set;
  * @param decides for each observation those for which it decides that
  * @param gates for each check how many gates it waits for
  * @param waiting for each check those that wait for it
+ * @param reachesBack the observations that something of an earlier stage may wait for
  */
 record StepPlan(
         List<BenchState> states,
@@ -32,7 +35,8 @@ record StepPlan(
         List<Integer> decidedBy,
         List<List<Integer>> decides,
         List<Integer> gates,
-        List<List<Integer>> waiting) {
+        List<List<Integer>> waiting,
+        BitSet reachesBack) {
 
     /** A state of the bench, by its number, and how it has to stand. */
     record Wanted(int state, String as) {}
@@ -48,6 +52,20 @@ record StepPlan(
     /** The bench before the first step. */
     StepSearch.Bench start() {
         return new StepSearch.Bench(states, stands);
+    }
+
+    /**
+     * So many changes at least are still to come: a state of the bench has to be brought once into each way that it still
+     * has to stand and does not stand now.
+     */
+    int changesAtLeast(BitSet done, StepSearch.Bench bench) {
+        Set<Wanted> ahead = new HashSet<>();
+        for (int step = done.nextClearBit(0); step < size(); step = done.nextClearBit(step + 1)) {
+            needs.get(step).stream()
+                    .filter(wanted -> !bench.stands(wanted.state()).equals(wanted.as()))
+                    .forEach(ahead::add);
+        }
+        return ahead.size();
     }
 
     static StepPlan of(CheckGraph graph, List<Node.Observation> observations, Map<String, String> stands) {
@@ -78,6 +96,7 @@ record StepPlan(
                 decides.get(each).add(number);
             }
         }
+        List<Integer> stages = stages(observations);
         return new StepPlan(
                 graph.states(),
                 graph.states().stream()
@@ -86,13 +105,64 @@ record StepPlan(
                 observations.stream()
                         .map(observation -> wanted(observation, states))
                         .toList(),
-                stages(observations),
+                stages,
                 checksOf,
                 observationsOf,
                 decidedBy,
                 decides,
                 gates,
-                waiting);
+                waiting,
+                reachesBack(stages, checksOf, observationsOf, decides, waiting));
+    }
+
+    /** Once one of these is done, something of an earlier stage may come first that could not come before. */
+    private static BitSet reachesBack(
+            List<Integer> stages,
+            List<List<Integer>> checksOf,
+            List<List<Integer>> observationsOf,
+            List<List<Integer>> decides,
+            List<List<Integer>> waiting) {
+        int[] earliestBehind = earliestBehind(stages, observationsOf, waiting);
+        BitSet reachesBack = new BitSet();
+        for (int step = 0; step < stages.size(); step++) {
+            int stage = stages.get(step);
+            boolean decidesEarlier = decides.get(step).stream().anyMatch(other -> stages.get(other) < stage);
+            boolean opensEarlier = checksOf.get(step).stream().anyMatch(check -> earliestBehind[check] < stage);
+            reachesBack.set(step, decidesEarlier || opensEarlier);
+        }
+        return reachesBack;
+    }
+
+    /** For each check the earliest stage of what waits for it, near or far. */
+    private static int[] earliestBehind(
+            List<Integer> stages, List<List<Integer>> observationsOf, List<List<Integer>> waiting) {
+        int[] behind = new int[waiting.size()];
+        Arrays.fill(behind, Integer.MAX_VALUE);
+        int[] waitingFor = new int[waiting.size()];
+        waiting.forEach(checks -> checks.forEach(check -> waitingFor[check]++));
+        List<Integer> gatesFirst = new ArrayList<>();
+        for (int check = 0; check < waitingFor.length; check++) {
+            if (waitingFor[check] == 0) {
+                gatesFirst.add(check);
+            }
+        }
+        for (int i = 0; i < gatesFirst.size(); i++) {
+            for (int check : waiting.get(gatesFirst.get(i))) {
+                if (--waitingFor[check] == 0) {
+                    gatesFirst.add(check);
+                }
+            }
+        }
+        Collections.reverse(gatesFirst);
+        for (int gate : gatesFirst) {
+            for (int check : waiting.get(gate)) {
+                behind[gate] = Math.min(behind[gate], behind[check]);
+                for (int step : observationsOf.get(check)) {
+                    behind[gate] = Math.min(behind[gate], stages.get(step));
+                }
+            }
+        }
+        return behind;
     }
 
     private static List<Wanted> wanted(Node.Observation observation, Map<String, Integer> states) {

@@ -21,8 +21,16 @@ final class StepProgress {
     private final int[] unseen;
     private final int[] undecided;
     private final BitSet worthwhile = new BitSet();
-    /** By stage, and in it by how the bench has to stand: steps of one kind cost the same. */
-    private final TreeMap<Integer, Map<List<StepPlan.Wanted>, PriorityQueue<Integer>>> open = new TreeMap<>();
+    /** By stage, and in it by kind. */
+    private final TreeMap<Integer, Map<Kind, PriorityQueue<Integer>>> open = new TreeMap<>();
+
+    /**
+     * Steps of one kind cost the same, and it makes no difference which of them comes first. After one that reaches back to
+     * an earlier stage other steps may come, so that it is of a kind of its own.
+     *
+     * @param alone the number of a step that reaches back; less than 0 for all others
+     */
+    private record Kind(List<StepPlan.Wanted> needs, int alone) {}
 
     private StepProgress(StepPlan plan) {
         this.plan = plan;
@@ -56,8 +64,7 @@ final class StepProgress {
     /** Of the steps that need not wait, in the earliest stage that has any, the first of each kind. */
     List<Integer> firstOfEachKind() {
         while (!open.isEmpty()) {
-            Map<List<StepPlan.Wanted>, PriorityQueue<Integer>> kinds =
-                    open.firstEntry().getValue();
+            Map<Kind, PriorityQueue<Integer>> kinds = open.firstEntry().getValue();
             List<Integer> first = new ArrayList<>();
             kinds.values().removeIf(steps -> !skipsDone(steps));
             kinds.values().stream().limit(MOST_KINDS).forEach(steps -> first.add(steps.element()));
@@ -127,7 +134,9 @@ final class StepProgress {
         if (worthwhile.get(step) && undecided[step] == 0 && !done.get(step) && !offered.get(step)) {
             offered.set(step);
             open.computeIfAbsent(plan.stages().get(step), stage -> new LinkedHashMap<>())
-                    .computeIfAbsent(plan.needs(step), kind -> new PriorityQueue<>())
+                    .computeIfAbsent(
+                            new Kind(plan.needs(step), plan.reachesBack().get(step) ? step : -1),
+                            kind -> new PriorityQueue<>())
                     .add(step);
         }
     }

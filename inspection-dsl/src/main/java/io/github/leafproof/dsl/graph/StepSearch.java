@@ -14,9 +14,16 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Searches for the order of steps with the fewest changes of the bench: the cheapest way first (Dijkstra) through what is
- * done and how the bench stands. What needs no change is done at once, which never costs more: it moves nothing, and
- * whatever waits for it waits no longer. So only the changes branch.
+ * Searches for the order of steps with the fewest changes of the bench: the cheapest way first (A*, which is Dijkstra's way
+ * with an eye on what is still ahead) through what is done and how the bench stands.
+ *
+ * <p>What needs no change is done at once, which never costs more: it moves nothing, whatever waits for it waits no longer,
+ * and it has to come before all later stages anyway. So only the changes branch. The one exception is a step that something
+ * of an earlier stage waits for: once it is done that has to come next, which may cost more than to go on with this stage, so
+ * that both are tried.
+ *
+ * <p>What is still ahead takes, of each state of the bench, at least one change for every way it still has to stand and does
+ * not stand now.
  */
 final class StepSearch {
 
@@ -32,8 +39,12 @@ final class StepSearch {
         this.plan = plan;
     }
 
-    /** An order, and how it was found. */
-    record Found(List<Node.Observation> order, StepOrder.Method method) {}
+    /**
+     * An order, and how it was found.
+     *
+     * @param atLeast so many changes are in any order
+     */
+    record Found(List<Node.Observation> order, int atLeast, StepOrder.Method method) {}
 
     static Found search(CheckGraph graph, List<Node.Observation> observations, Map<String, String> stands) {
         StepPlan plan = StepPlan.of(graph, observations, stands);
@@ -43,12 +54,14 @@ final class StepSearch {
         List<Integer> order = best.orElseGet(search::nearestOrAsWritten);
         return new Found(
                 order.stream().map(observations::get).toList(),
+                plan.changesAtLeast(new BitSet(), plan.start()),
                 best.isPresent() ? StepOrder.Method.EXACT : StepOrder.Method.NEAREST_FIRST);
     }
 
     /** Where the work stands: what is done, in which order, and how the bench is. */
     private record Reached(
             int cost,
+            int atLeast,
             int born,
             BitSet done,
             Bench bench,
@@ -59,10 +72,10 @@ final class StepSearch {
 
     private Optional<List<Integer>> cheapestFirst() {
         PriorityQueue<Reached> open =
-                new PriorityQueue<>(Comparator.comparingInt(Reached::cost).thenComparingInt(Reached::born));
+                new PriorityQueue<>(Comparator.comparingInt(Reached::atLeast).thenComparingInt(Reached::born));
         Set<Key> seen = new HashSet<>();
         int born = 0;
-        open.add(new Reached(0, born, new BitSet(), plan.start(), List.of(), null));
+        open.add(new Reached(0, 0, born, new BitSet(), plan.start(), List.of(), null));
         while (!open.isEmpty() && born < MOST_STATES) {
             Reached reached = open.remove();
             StepProgress progress = StepProgress.after(plan, reached.done());
@@ -72,7 +85,13 @@ final class StepSearch {
                 continue;
             }
             Reached settled = new Reached(
-                    reached.cost(), reached.born(), progress.done(), reached.bench(), free, reached.before());
+                    reached.cost(),
+                    reached.atLeast(),
+                    reached.born(),
+                    progress.done(),
+                    reached.bench(),
+                    free,
+                    reached.before());
             List<Integer> next = progress.firstOfEachKind();
             if (next.isEmpty()) {
                 return Optional.of(path(settled));
@@ -83,7 +102,8 @@ final class StepSearch {
                 done.set(step);
                 Bench bench = settled.bench().broughtTo(plan.needs(step));
                 int cost = settled.cost() + settled.bench().changesTo(plan.needs(step));
-                open.add(new Reached(cost, born, done, bench, List.of(step), settled));
+                int atLeast = cost + plan.changesAtLeast(done, bench);
+                open.add(new Reached(cost, atLeast, born, done, bench, List.of(step), settled));
             }
         }
         return Optional.empty();
@@ -94,7 +114,8 @@ final class StepSearch {
         while (any) {
             any = false;
             for (int step : progress.firstOfEachKind()) {
-                if (bench.changesTo(plan.needs(step)) == 0) {
+                if (bench.changesTo(plan.needs(step)) == 0
+                        && !plan.reachesBack().get(step)) {
                     progress.finish(step);
                     order.add(step);
                     any = true;
@@ -168,6 +189,11 @@ final class StepSearch {
                 }
             }
             return changes;
+        }
+
+        /** How a state stands, by its number. */
+        String stands(int state) {
+            return stands.get(state);
         }
 
         Bench broughtTo(List<StepPlan.Wanted> wanted) {

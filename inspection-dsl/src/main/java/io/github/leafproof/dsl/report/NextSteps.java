@@ -4,6 +4,7 @@ import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.graph.BenchState;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.graph.StepOrder;
 import io.github.leafproof.dsl.graph.Verdict;
 import io.github.leafproof.dsl.graph.Work;
 import io.github.leafproof.inspection.record.Report;
@@ -54,7 +55,7 @@ final class NextSteps {
     }
 
     private void ask(Node.Observation observation, Verdict verdict, String soFar) {
-        observation.needs().forEach(this::bring);
+        judgement.graph().setup(observation, bench).forEach(this::bring);
         Value ask = observation.ask().value(judgement.frame(verdict.check()));
         String words = ask instanceof Value.Words text ? text.text() : observation.name();
         String with = observation.gauge() == null
@@ -64,12 +65,9 @@ final class NextSteps {
                 words + " (" + observation.name() + with + ")" + soFar, cautions.during(observation, bench)));
     }
 
-    private void bring(BenchState.Need need) {
-        BenchState state = judgement.graph().state(need.name());
-        String from = bench.getOrDefault(need.name(), state.starts());
-        for (BenchState.Change change : state.way(from, need.state()).orElse(List.of())) {
-            steps.add(new Report.Step(change.how(), cautions.of(state, change, bench)));
-            bench.put(need.name(), change.to());
-        }
+    private void bring(StepOrder.Change step) {
+        BenchState.Change change = step.change();
+        steps.add(new Report.Step(change.how(), cautions.of(step.state(), change, bench)));
+        bench.put(step.state().name(), change.to());
     }
 }

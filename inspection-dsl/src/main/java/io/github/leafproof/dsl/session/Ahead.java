@@ -51,11 +51,13 @@ record Ahead(Map<String, Place> places, StepOrder order) {
             CheckGraph graph, Collection<List<Node.Observation>> rounds, Map<String, String> bench) {
         List<StepOrder.Step> steps = new ArrayList<>();
         int changes = 0;
+        int atLeast = 0;
         StepOrder.Method method = StepOrder.Method.EXACT;
         for (List<Node.Observation> round : rounds) {
             StepOrder order = graph.stepOrder(round, bench);
             steps.addAll(order.steps());
             changes += order.changes();
+            atLeast += order.atLeast();
             method = order.method() == StepOrder.Method.EXACT ? method : order.method();
             order.observations().forEach(observation -> {
                 for (BenchState.Need need : observation.needs()) {
@@ -63,6 +65,6 @@ record Ahead(Map<String, Place> places, StepOrder order) {
                 }
             });
         }
-        return new StepOrder(steps, changes, method);
+        return new StepOrder(steps, changes, atLeast, method);
     }
 }

@@ -1,9 +1,9 @@
 package io.github.leafproof.dsl.session;
 
 import io.github.leafproof.dsl.formula.Value;
-import io.github.leafproof.dsl.graph.BenchState;
 import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.graph.StepOrder;
 import io.github.leafproof.dsl.report.Cautions;
 import io.github.leafproof.inspection.gauge.Gauge;
 import java.util.ArrayList;
@@ -21,13 +21,9 @@ final class Stepping {
         Cautions cautions = Cautions.in(graph);
         Map<String, String> bench = standing.bench();
         List<Setup> setup = new ArrayList<>();
-        for (BenchState.Need need : observation.needs()) {
-            BenchState state = graph.state(need.name());
-            String from = bench.getOrDefault(need.name(), state.starts());
-            for (BenchState.Change change : state.way(from, need.state()).orElse(List.of())) {
-                setup.add(new Setup(state, change, cautions.of(state, change, bench)));
-                bench.put(need.name(), change.to());
-            }
+        for (StepOrder.Change step : graph.setup(observation, bench)) {
+            setup.add(new Setup(step.state(), step.change(), cautions.of(step.state(), step.change(), bench)));
+            bench.put(step.state().name(), step.change().to());
         }
         return new NextStep(
                 observation,

@@ -69,7 +69,7 @@ class StepOrderTest {
                         + observe("d", "covers fitted, plug fitted"))
                 .stepOrder();
 
-        assertThat(order.changes()).isEqualTo(3);
+        assertThat(order.changes()).isEqualTo(3).isEqualTo(order.atLeast());
         assertThat(told(order))
                 .containsExactly("d", "Lift the covers", "a", "Unscrew the plug", "b", "Refit the covers", "c");
     }
@@ -143,7 +143,39 @@ class StepOrderTest {
 
         assertThat(order.method()).isEqualTo(StepOrder.Method.NEAREST_FIRST);
         assertThat(order.changes()).isEqualTo(2).isLessThan(changes(graph, graph.observations()));
+        assertThat(order.atLeast()).isEqualTo(2);
         assertThat(observed(order)).containsExactlyInAnyOrderElementsOf(graph.observations());
+    }
+
+    @Test
+    void the_lead_comes_off_before_the_plug_comes_out_and_fuel_comes_last_of_all() {
+        StepOrder order = graph("""
+                setup lead starts on { on -> off "Take the lead off"  off -> on "Put the lead on"  while on hazard electric }
+                setup tank starts empty { empty -> filled "Fill the tank"  while filled hazard fuel, fire }
+                observe thread : yes/no setup tank filled, plug out, lead off ask "?"
+                check c "It" minor { require thread }
+                """).stepOrder();
+
+        assertThat(told(order)).containsExactly("Take the lead off", "Unscrew the plug", "Fill the tank", "thread");
+    }
+
+    @Test
+    void a_step_that_an_earlier_stage_waits_for_is_not_rushed_though_it_costs_nothing() {
+        // Done at once, the gate would call for the box with the covers off, and the marks would want them back on.
+        CheckGraph graph = graph("""
+                stage "One" { observe inside : yes/no setup covers off ask "?" }
+                stage "Two" {
+                  observe gate : yes/no ask "?"
+                  observe marks : yes/no setup plug out, covers fitted ask "?"
+                  observe springs : yes/no setup covers off ask "?"
+                }
+                check looked "Looked" major gate { require gate }
+                check c1 "It" minor { after looked require inside }
+                check c2 "It" minor { require marks and springs }
+                """);
+
+        assertThat(told(graph.stepOrder()))
+                .containsExactly("Unscrew the plug", "marks", "gate", "Lift the covers", "inside", "springs");
     }
 
     @Test
