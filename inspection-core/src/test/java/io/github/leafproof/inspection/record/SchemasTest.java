@@ -1,5 +1,6 @@
 package io.github.leafproof.inspection.record;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.leafproof.inspection.clearance.TrialResult;
@@ -9,6 +10,7 @@ import io.github.leafproof.inspection.engine.FactKind;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Release;
+import io.github.leafproof.inspection.verdict.Severity;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -76,8 +78,53 @@ class SchemasTest {
                         Stream.of(TrialResult.values()).map(TrialResult::word).toList());
         assertThat(words(tree(Format.REPORT).at("/$defs/outcome")))
                 .isEqualTo(Stream.of(Outcome.values()).map(Outcome::word).toList());
+        assertThat(words(tree(Format.REPORT).at("/$defs/check/properties/severity")))
+                .isEqualTo(Stream.of(Severity.values()).map(Severity::word).toList());
         assertThat(words(tree(Format.REPORT).at("/properties/release")))
                 .isEqualTo(Stream.of(Release.values()).map(Release::word).toList());
+    }
+
+    @Test
+    void the_kinds_of_gauges_are_those_that_the_reader_understands() {
+        List<String> kinds = new ArrayList<>();
+        tree(Format.GAUGE_TRAY)
+                .at("/properties/gauges/items/oneOf")
+                .forEach(kind -> kinds.add(tree(Format.GAUGE_TRAY)
+                        .at(kind.get("$ref").asString().substring(1) + "/properties/kind/const")
+                        .asString()));
+
+        String told = TrayFile.parse(
+                        "t.json",
+                        "{\"tray\": \"t\", \"gauges\": [{\"name\": \"g\", \"kind\": \"zzzzzzzz\"}]}".getBytes(UTF_8))
+                .problems()
+                .toString();
+
+        assertThat(told).contains("understood are " + String.join(", ", kinds));
+    }
+
+    @Test
+    void a_shop_can_call_its_own_facts_by_no_name_that_means_something_already() {
+        assertThat(words(tree(Format.ENGINE_CARD).at("/$defs/own/propertyNames/not")))
+                .isEqualTo(CardFact.all().stream().map(CardFact::name).toList());
+    }
+
+    @Test
+    void a_schema_says_of_each_fact_what_the_table_of_facts_says_and_of_a_variant_the_same() {
+        JsonNode card = tree(Format.ENGINE_CARD);
+        for (CardFact fact : CardFact.all()) {
+            if (fact.keeper() == Keeper.CARD) {
+                String[] name = fact.name().split("\\.", 2);
+                JsonNode holder = name.length == 1 ? card : card.get("$defs").get(name[0]);
+                JsonNode rule = holder.get("properties").get(name[name.length - 1]);
+                String meaning = fact.meaning();
+                assertThat(rule.get("description").asString())
+                        .isEqualTo(Character.toUpperCase(meaning.charAt(0)) + meaning.substring(1) + ".");
+                JsonNode differs = card.at("/$defs/differences/properties").get(name[0]);
+                boolean ofTheModel = List.of("model", "maker", "years").contains(fact.name());
+                assertThat(differs)
+                        .isEqualTo(ofTheModel ? null : card.get("properties").get(name[0]));
+            }
+        }
     }
 
     private static List<String> words(JsonNode schema) {
