@@ -62,13 +62,15 @@ final class Exact {
         if (ratio.getDenominator().signum() < 0) {
             return of(
                     BigFraction.of(
-                            ratio.getNumerator().negate(), ratio.getDenominator().negate()),
+                            ratio.getNumerator().negate(),
+                            ratio.getDenominator().negate()),
                     pi);
         }
         boolean fits = ratio.getNumerator().bitLength() < Long.SIZE
                 && ratio.getDenominator().bitLength() < Long.SIZE;
         return fits
-                ? new Exact(ratio.getNumerator().longValue(), ratio.getDenominator().longValue(), pi)
+                ? new Exact(
+                        ratio.getNumerator().longValue(), ratio.getDenominator().longValue(), pi)
                 : new Exact(ratio, pi);
     }
 

@@ -57,7 +57,8 @@ record NumberText(Exact value, String rest) {
             return null;
         }
         return new NumberText(
-                Exact.decimal(digits, point < 0 ? 0 : end - point - 1), text.substring(Math.min(text.length(), end + 1)));
+                Exact.decimal(digits, point < 0 ? 0 : end - point - 1),
+                text.substring(Math.min(text.length(), end + 1)));
     }
 
     private static boolean endsAt(String text, int end) {

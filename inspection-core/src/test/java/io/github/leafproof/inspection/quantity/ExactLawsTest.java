@@ -22,7 +22,8 @@ class ExactLawsTest {
         Arbitrary<Long> parts = Arbitraries.oneOf(
                 Arbitraries.longs().between(-10_000, 10_000),
                 Arbitraries.longs(),
-                Arbitraries.of(Long.MIN_VALUE, Long.MAX_VALUE, 1L << 53, (1L << 53) + 1, -1L, 1_000_000_000_000_000_000L));
+                Arbitraries.of(
+                        Long.MIN_VALUE, Long.MAX_VALUE, 1L << 53, (1L << 53) + 1, -1L, 1_000_000_000_000_000_000L));
         return parts.flatMap(over -> parts.filter(under -> under != 0)
                 .map(under -> Tuple.of(
                         Exact.of(BigInteger.valueOf(over), BigInteger.valueOf(under)),

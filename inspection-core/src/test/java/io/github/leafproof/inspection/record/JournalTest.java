@@ -92,7 +92,7 @@ class JournalTest {
     @Test
     void the_example_on_the_page_of_formats_is_a_sound_journal() throws IOException {
         String page = Files.readString(Path.of("..", "docs", "formats.md"));
-        String example = Pattern.compile("```json-lines journal\n(.*?)```", Pattern.DOTALL)
+        String example = Pattern.compile("```json journal\n(.*?)```", Pattern.DOTALL)
                 .matcher(page)
                 .results()
                 .findFirst()

@@ -33,7 +33,8 @@ final class ReadingDiagnostics {
 
     static Diagnostic json(SourceText file) {
         return Diagnostic.error(Code.LP147, file.span(0, 0), "this is a JSON file, and no procedure")
-                .help("name a procedure here, whose name ends in .inspection; sheets, cards and trays have places of their own");
+                .help(
+                        "name a procedure here, whose name ends in .inspection; sheets, cards and trays have places of their own");
     }
 
     static Diagnostic notUtf8(Span place, int wrong) {

@@ -189,7 +189,7 @@ class SessionTest {
         assertThat(off.bench("covers")).isEqualTo("off");
         assertThat(ahead(off))
                 .containsExactly(
-                        "lash", "rattle", "Fill the tank", "primes", "Unscrew the plug", "Refit the covers", "thread");
+                        "lash", "rattle", "Unscrew the plug", "Refit the covers", "thread", "Fill the tank", "primes");
         Standing refitted = session.bring("covers", "fitted").orElseThrow();
         assertThat(ahead(refitted))
                 .containsExactly(

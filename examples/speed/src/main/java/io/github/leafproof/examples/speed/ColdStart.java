@@ -37,13 +37,14 @@ final class ColdStart {
         for (int run = 0; run < RUNS; run++) {
             for (Map.Entry<String, List<String>> command : commands().entrySet()) {
                 double taken = run(command.getValue());
-                seconds.computeIfAbsent(command.getKey(), name -> new ArrayList<>()).add(taken);
+                seconds.computeIfAbsent(command.getKey(), name -> new ArrayList<>())
+                        .add(taken);
             }
         }
         Table table = new Table("command", "ms, median of " + RUNS, "times one line");
         double first = median(seconds.values().iterator().next());
-        seconds.forEach((name, taken) -> table.row(
-                name, Measure.number(1000 * median(taken)), Measure.number(median(taken) / first)));
+        seconds.forEach((name, taken) ->
+                table.row(name, Measure.number(1000 * median(taken)), Measure.number(median(taken) / first)));
         return table.text();
     }
 

@@ -88,8 +88,9 @@ record LongWork(int checks) {
     }
 
     private static Document<JobSheet> read(String entries) {
-        String sheet = "{ \"sheet\": \"1\", \"procedure\": \"long\", \"revision\": 1, \"engine\": { \"serial\": \"Q\" },"
-                + " \"date\": \"2026-03-04\", \"entries\": [\n" + entries + "\n] }";
+        String sheet =
+                "{ \"sheet\": \"1\", \"procedure\": \"long\", \"revision\": 1, \"engine\": { \"serial\": \"Q\" },"
+                        + " \"date\": \"2026-03-04\", \"entries\": [\n" + entries + "\n] }";
         return SheetFile.parse("sheet.json", sheet.getBytes(UTF_8)).orElseThrow();
     }
 }

@@ -84,7 +84,12 @@ public final class Measure {
                     .put(name(result), score(result));
         }
         Table table = new Table(
-                "checks", "whole sheet, µs", "one entry more, µs", "that part alone, µs", "times the part", "whole / entry");
+                "checks",
+                "whole sheet, µs",
+                "one entry more, µs",
+                "that part alone, µs",
+                "times the part",
+                "whole / entry");
         byChecks.forEach((checks, scores) -> {
             double whole = scores.getOrDefault("whole", Double.NaN);
             double one = scores.getOrDefault("oneEntryMore", Double.NaN);

@@ -44,7 +44,8 @@ final class Page {
 
     private static String machine() {
         Runtime runtime = Runtime.getRuntime();
-        return "Measured on " + LocalDate.now(ZoneOffset.UTC) + ": " + processor() + ", " + runtime.availableProcessors()
+        return "Measured on " + LocalDate.now(ZoneOffset.UTC) + ": " + processor() + ", "
+                + runtime.availableProcessors()
                 + " processors, " + System.getProperty("os.name") + ", " + System.getProperty("java.vm.name") + " "
                 + Runtime.version() + ".";
     }
