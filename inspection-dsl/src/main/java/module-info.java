@@ -7,6 +7,9 @@ module io.github.leafproof.dsl {
     requires tools.jackson.core;
     // Only the command line needs it: a program that embeds the language does without.
     requires static info.picocli;
+    // Only guide needs them, at a terminal.
+    requires static org.jline.reader;
+    requires static org.jline.terminal;
     // Only tests need them: whoever tests procedures brings them along. The engine is no service of this module, but
     // found
     // on the class path: a module that provides a service of one that is not there keeps a program from starting.
@@ -23,6 +26,7 @@ module io.github.leafproof.dsl {
     exports io.github.leafproof.dsl.formula;
     exports io.github.leafproof.dsl.graph;
     exports io.github.leafproof.dsl.draw;
+    exports io.github.leafproof.dsl.guide;
     exports io.github.leafproof.dsl.history;
     exports io.github.leafproof.dsl.assertions;
     exports io.github.leafproof.dsl.build;

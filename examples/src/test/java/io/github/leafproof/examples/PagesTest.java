@@ -126,10 +126,9 @@ class PagesTest {
     @ParameterizedTest
     @MethodSource("pagesByHand")
     void what_the_program_prints_is_shown_where_a_test_runs_it(Path page) {
-        // The README's by ReadmeTest, the tutorial's and the calculator's by TutorialTest of inspection-dsl, the
-        // formats'
-        // below.
-        Set<String> run = Set.of("README.md", "tutorial.md", "reckon.md", "formats.md");
+        // The README's by ReadmeTest; the tutorial's and those of the calculator and of the guide by TutorialTest of
+        // inspection-dsl; the formats' below.
+        Set<String> run = Set.of("README.md", "tutorial.md", "reckon.md", "guide.md", "formats.md");
         if (!run.contains(page.getFileName().toString())) {
             assertThat(Project.fences(Project.text(page), "text"))
                     .noneMatch(block -> block.contains("error LP") || block.contains("Release: "));

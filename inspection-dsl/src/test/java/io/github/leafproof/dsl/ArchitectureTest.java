@@ -83,6 +83,8 @@ class ArchitectureTest {
             .definedBy(HERE + "junit")
             .layer("assertions")
             .definedBy(HERE + "assertions")
+            .layer("guide")
+            .definedBy(HERE + "guide")
             .layer("cli")
             .definedBy(HERE + "cli")
             .whereLayer("json")
@@ -171,6 +173,9 @@ class ArchitectureTest {
             .mayOnlyAccessLayers("graph", "report")
             .whereLayer("assertions")
             .mayNotBeAccessedByAnyLayer()
+            .whereLayer("guide")
+            .mayOnlyAccessLayers(
+                    "front door", "diagnostic", "source", "formula", "graph", "report", "reckon", "session")
             .whereLayer("cli")
             .mayNotBeAccessedByAnyLayer();
 
@@ -205,6 +210,14 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAPackage("picocli..");
+
+    @ArchTest
+    static final ArchRule only_the_command_line_knows_a_terminal = noClasses()
+            .that()
+            .resideOutsideOfPackage(HERE + "cli")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("org.jline..");
 
     @ArchTest
     static final ArchRule only_tests_of_procedures_need_the_junit_platform = noClasses()

@@ -18,18 +18,26 @@ import java.util.Set;
  * @param in what is typed or handed over, for commands that read lines; in UTF-8
  * @param colour whether a person looks at it in a terminal and wants colour
  * @param watched whether standard error is a terminal, where a person may watch the work go on
+ * @param typed whether somebody types at a terminal, and sees there what is said
  * @param told what was told to be wrong with files so far
  */
-record Console(InputStream in, PrintStream out, PrintStream err, boolean colour, boolean watched, Set<String> told) {
+record Console(
+        InputStream in,
+        PrintStream out,
+        PrintStream err,
+        boolean colour,
+        boolean watched,
+        boolean typed,
+        Set<String> told) {
 
     /** Where a command reads and writes that has not told anything yet. */
-    Console(InputStream in, PrintStream out, PrintStream err, boolean colour, boolean watched) {
-        this(in, out, err, colour, watched, new HashSet<>());
+    Console(InputStream in, PrintStream out, PrintStream err, boolean colour, boolean watched, boolean typed) {
+        this(in, out, err, colour, watched, typed, new HashSet<>());
     }
 
     /** The same where nobody watches. */
     Console(InputStream in, PrintStream out, PrintStream err, boolean colour) {
-        this(in, out, err, colour, false);
+        this(in, out, err, colour, false, false);
     }
 
     /** Shows how far a long work has come, where somebody watches. */

@@ -1,5 +1,7 @@
 package io.github.leafproof.dsl.cli;
 
+import io.github.leafproof.inspection.verdict.Release;
+
 /** What a run tells the program that started it. The numbers are a promise; see the README. */
 enum Exit {
     /** The engine is ready, the procedures are sound, the rehearsals came out as expected. */
@@ -17,6 +19,15 @@ enum Exit {
 
     Exit(int code) {
         this.code = code;
+    }
+
+    /** How a judged engine ends a run. */
+    static Exit of(Release release) {
+        return switch (release) {
+            case READY -> GOOD;
+            case HOLD, REJECT -> NOT_GOOD;
+            case UNFINISHED -> UNFINISHED;
+        };
     }
 
     int code() {

@@ -128,10 +128,6 @@ final class InspectCommand implements Callable<Integer> {
         if (page != null && !console.wrote(page, ReportPage.of(judgement, report))) {
             return Exit.BAD_INPUT;
         }
-        return switch (report.release()) {
-            case READY -> Exit.GOOD;
-            case HOLD, REJECT -> Exit.NOT_GOOD;
-            case UNFINISHED -> Exit.UNFINISHED;
-        };
+        return Exit.of(report.release());
     }
 }

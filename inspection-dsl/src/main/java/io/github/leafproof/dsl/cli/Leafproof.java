@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             InspectCommand.class,
             VerifyReportCommand.class,
             MakeKeyCommand.class,
+            GuideCommand.class,
             ExplainCommand.class,
             DrawCommand.class,
             HistoryCommand.class,
@@ -133,6 +134,9 @@ final class Leafproof implements Runnable {
             }
             if (type == MakeKeyCommand.class) {
                 return type.cast(new MakeKeyCommand(console));
+            }
+            if (type == GuideCommand.class) {
+                return type.cast(new GuideCommand(console));
             }
             if (type == ExplainCommand.class) {
                 return type.cast(new ExplainCommand(console));

@@ -28,10 +28,15 @@ public final class Main {
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), false, StandardCharsets.UTF_8);
         int code = Leafproof.run(
-                new Console(System.in, out, err, Ansi.AUTO.enabled(), isTerminal(STANDARD_ERROR)), arguments);
+                new Console(System.in, out, err, Ansi.AUTO.enabled(), isTerminal(STANDARD_ERROR), isTyped()),
+                arguments);
         out.flush();
         err.flush();
         System.exit(code);
+    }
+
+    private static boolean isTyped() {
+        return isTerminal(Path.of("/dev/stdin")) && isTerminal(Path.of("/dev/stdout"));
     }
 
     /**

@@ -3,15 +3,23 @@ package io.github.leafproof.dsl.report;
 import java.util.List;
 import java.util.Locale;
 
-/** A text for a terminal, line by line, wrapped at a hundred letters; lines end in {@code \n}. */
+/** A text for a terminal, line by line, wrapped at a hundred letters or as its reader's terminal wants it; lines end in {@code \n}. */
 public final class Lines {
 
     private static final int WIDTH = 100;
 
     private final StringBuilder text = new StringBuilder();
+    private final int width;
 
     /** No line yet. */
-    public Lines() {}
+    public Lines() {
+        this(WIDTH);
+    }
+
+    /** No line yet, and none to be longer than so many letters, as far as words can be parted. */
+    public Lines(int width) {
+        this.width = width;
+    }
 
     /** A line as it is. */
     public void line(String words) {
@@ -23,7 +31,7 @@ public final class Lines {
         StringBuilder current = new StringBuilder(lead);
         boolean empty = true;
         for (String word : words.split(" ", -1)) {
-            if (!empty && current.length() + 1 + word.length() > WIDTH) {
+            if (!empty && current.length() + 1 + word.length() > width) {
                 line(current.toString());
                 current = new StringBuilder(" ".repeat(lead.length()));
                 empty = true;

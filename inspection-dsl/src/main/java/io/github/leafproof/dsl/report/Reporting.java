@@ -26,8 +26,9 @@ import org.jspecify.annotations.Nullable;
 public final class Reporting {
 
     /** Stands in every report: the tool knows numbers, and not this engine's own instructions. */
-    static final String DEFERENCE = "The engine's own instructions, local rules and the word of qualified people come"
-            + " before anything said here.";
+    public static final String DEFERENCE =
+            "The engine's own instructions, local rules and the word of qualified people come"
+                    + " before anything said here.";
 
     private final Judgement judgement;
     private final CheckGraph graph;

@@ -64,6 +64,7 @@ class CommandLineTest {
                 "replay",
                 "tidy",
                 "reckon",
+                "guide",
                 "why"
             })
     void every_verb_shows_what_it_takes_and_an_example(String verb) {

@@ -48,7 +48,7 @@ class TutorialTest {
     private @Nullable String printed;
 
     @ParameterizedTest
-    @ValueSource(strings = {"tutorial.md", "reckon.md"})
+    @ValueSource(strings = {"tutorial.md", "reckon.md", "guide.md"})
     void every_step_prints_what_the_page_says(String name) throws IOException {
         Terminal.copyBench(bench);
         Path file = PAGE.resolveSibling(name);
