@@ -120,7 +120,8 @@ final class GuideCommand implements Callable<Integer> {
     private boolean overwrite(List<Target> targets, Compiled compiled) {
         List<Path> inputs = Stream.concat(Stream.of(procedure, card, tray, sheet), root.partsOf(procedure, compiled))
                 .toList();
-        return targets.stream().anyMatch(target -> inputs.stream().anyMatch(input -> target.overwrites(input, console)));
+        return targets.stream()
+                .anyMatch(target -> inputs.stream().anyMatch(input -> target.overwrites(input, console)));
     }
 
     private <T> Optional<Document<T>> read(Read<Document<T>> read) {

@@ -62,6 +62,7 @@ public final class SvgDrawing {
      * The drawing for a page, a sheet for each stage and one for the legend: set one below the other without a gap they are
      * the whole, and paper can part them. The page's style sheet has to hold {@link #STYLE}.
      */
+    @SuppressWarnings("exports") // Pages are made in this house; other programs take the whole text.
     public static List<Element> sheets(Picture picture) {
         SvgDrawing drawing = new SvgDrawing(picture);
         drawing.draw();

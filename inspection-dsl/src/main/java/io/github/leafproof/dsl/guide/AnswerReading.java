@@ -86,7 +86,9 @@ final class AnswerReading {
             return new Heard.Answer(new Given.Words(begun.get(0)));
         }
         return new Heard.Unclear(
-                begun.isEmpty() ? "\"" + line + "\" is none of the options" : line + " may mean " + String.join(" or ", begun),
+                begun.isEmpty()
+                        ? "\"" + line + "\" is none of the options"
+                        : line + " may mean " + String.join(" or ", begun),
                 Spelling.nearest(line, options)
                         .filter(near -> begun.isEmpty())
                         .map(near -> "did you mean " + near + "?")
