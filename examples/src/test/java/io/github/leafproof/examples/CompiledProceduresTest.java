@@ -5,16 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.leafproof.dsl.Procedure;
 import io.github.leafproof.dsl.bytecode.Outcomes;
 import io.github.leafproof.dsl.bytecode.QuickJudge;
+import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.rehearsal.Played;
 import io.github.leafproof.dsl.rehearsal.Rehearsing;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -60,30 +58,12 @@ class CompiledProceduresTest {
         return words;
     }
 
-    @Test
-    void so_many_checks_of_each_procedure_are_compiled_as_a_whole() {
-        Map<String, String> compiled = new TreeMap<>();
-        procedures().forEach(file -> {
-            Procedure procedure = Procedure.read(file).orElseThrow();
-            int checks = QuickJudge.of(procedure.graph()).compile().compiledChecks();
-            compiled.put(
-                    procedure.graph().identity().name(),
-                    checks + " of " + procedure.graph().checks().size());
-        });
-        assertThat(compiled)
-                .containsExactlyInAnyOrderEntriesOf(Map.ofEntries(
-                        Map.entry("after_run_cold_check", "31 of 42"),
-                        Map.entry("between_runs", "6 of 7"),
-                        Map.entry("cold_look", "6 of 7"),
-                        Map.entry("first_look", "40 of 42"),
-                        Map.entry("flight_setup", "28 of 40"),
-                        Map.entry("needle_setting", "28 of 42"),
-                        Map.entry("old_stock", "48 of 53"),
-                        Map.entry("receiving", "19 of 21"),
-                        Map.entry("release_to_owner", "15 of 21"),
-                        Map.entry("running_in", "37 of 57"),
-                        Map.entry("stand_and_first_start", "33 of 43"),
-                        Map.entry("tank", "6 of 6"),
-                        Map.entry("used_engine", "61 of 77")));
+    /** A formula of a new kind is interpreted until somebody teaches the compiler about it; here it shows. */
+    @ParameterizedTest
+    @MethodSource("procedures")
+    void every_check_is_compiled_as_a_whole(Path file) {
+        CheckGraph graph = Procedure.read(file).orElseThrow().graph();
+        assertThat(QuickJudge.of(graph).compile().compiledChecks())
+                .isEqualTo(graph.checks().size());
     }
 }

@@ -5,6 +5,7 @@ import io.github.leafproof.inspection.mechanism.Answer.Refusal;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.Quantity;
+import io.github.leafproof.inspection.quantity.Slate;
 import io.github.leafproof.inspection.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -165,6 +166,36 @@ public final class Mechanism {
             return new Refusal(name, "", "the formula has no answer for these amounts");
         }
         return new Known(Estimate.through(model, result(), given));
+    }
+
+    /**
+     * The answer for amounts on a slate, where nobody asks for the reason if there is none.
+     *
+     * @param into the line for the answer
+     * @param given the lines of the amounts, one for each input, in order, each of them the kind of amount that is asked for
+     * @param spare one more line to calculate on
+     * @return whether there is an answer
+     */
+    public boolean on(Slate slate, int into, int[] given, int spare) {
+        double[] values = slate.values(given);
+        return takes(values)
+                && Double.isFinite(model.applyAsDouble(values))
+                && slate.through(into, model, given, spare);
+    }
+
+    private boolean takes(double[] values) {
+        for (int i = 0; i < values.length; i++) {
+            if (inputs.get(i).refused(values[i]).isPresent()) {
+                return false;
+            }
+        }
+        for (int i = 0; i < bounds.size(); i++) {
+            Bound bound = bounds.get(i);
+            if (bound.refused(values, inputs.indexOf(bound.input())).isPresent()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void demandKinds(List<Dimension> given) {

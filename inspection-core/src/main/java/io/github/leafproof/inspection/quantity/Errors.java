@@ -61,29 +61,55 @@ final class Errors {
         int most = first.keys.length + second.keys.length;
         Key[] keys = new Key[most];
         double[] amounts = new double[most];
-        int count = 0;
-        int i = 0;
-        int j = 0;
-        while (i < first.keys.length || j < second.keys.length) {
-            int order = order(first, i, second, j);
-            Key key = order <= 0 ? first.keys[i] : second.keys[j];
-            double amount = (order <= 0 ? a * first.amounts[i++] : 0) + (order >= 0 ? b * second.amounts[j++] : 0);
-            if (!Double.isFinite(amount)) {
-                throw new IllegalArgumentException(
-                        "the uncertainty from " + key.source().name() + " grows without bound");
-            }
-            keys[count] = key;
-            amounts[count] = amount;
-            count += amount == 0 ? 0 : 1;
+        int count = combined(
+                a,
+                first.keys,
+                first.amounts,
+                first.keys.length,
+                b,
+                second.keys,
+                second.amounts,
+                second.keys.length,
+                keys,
+                amounts);
+        if (count < 0) {
+            throw new IllegalArgumentException(
+                    "the uncertainty from " + keys[~count].source().name() + " grows without bound");
         }
         return count == 0 ? NONE : new Errors(Arrays.copyOf(keys, count), Arrays.copyOf(amounts, count));
     }
 
-    private static int order(Errors first, int i, Errors second, int j) {
-        if (i == first.keys.length) {
-            return 1;
+    /**
+     * The same in rows of so many, each in the order of its keys, into rows that have room for all.
+     *
+     * @return how many there are; where one grows without bound, the complement of its place
+     */
+    static int combined(
+            double a,
+            Key[] firstKeys,
+            double[] first,
+            int firsts,
+            double b,
+            Key[] secondKeys,
+            double[] second,
+            int seconds,
+            Key[] keys,
+            double[] amounts) {
+        int count = 0;
+        int i = 0;
+        int j = 0;
+        while (i < firsts || j < seconds) {
+            int order = i == firsts ? 1 : j == seconds ? -1 : firstKeys[i].compareTo(secondKeys[j]);
+            Key key = order <= 0 ? firstKeys[i] : secondKeys[j];
+            double amount = (order <= 0 ? a * first[i++] : 0) + (order >= 0 ? b * second[j++] : 0);
+            keys[count] = key;
+            amounts[count] = amount;
+            if (!Double.isFinite(amount)) {
+                return ~count;
+            }
+            count += amount == 0 ? 0 : 1;
         }
-        return j == second.keys.length ? -1 : first.keys[i].compareTo(second.keys[j]);
+        return count;
     }
 
     Errors scaled(double factor) {
@@ -114,7 +140,27 @@ final class Errors {
     }
 
     double standard() {
-        return Math.sqrt(covarianceWith(this));
+        return standard(amounts, amounts.length);
+    }
+
+    static double standard(double[] amounts, int count) {
+        double sum = 0;
+        for (int i = 0; i < count; i++) {
+            sum += amounts[i] * amounts[i];
+        }
+        return Math.sqrt(sum);
+    }
+
+    /** How many components there are. */
+    int size() {
+        return keys.length;
+    }
+
+    /** Copies all into rows that have room for them, and tells how many they are. */
+    int copyTo(Key[] intoKeys, double[] intoAmounts) {
+        System.arraycopy(keys, 0, intoKeys, 0, keys.length);
+        System.arraycopy(amounts, 0, intoAmounts, 0, keys.length);
+        return keys.length;
     }
 
     double covarianceWith(Errors other) {
@@ -147,15 +193,29 @@ final class Errors {
         return shares;
     }
 
-    /** Welch and Satterthwaite: u⁴/ν is the sum of the sources' uᵢ⁴/νᵢ. */
     double degreesOfFreedom() {
-        if (Arrays.stream(keys).allMatch(key -> Double.isInfinite(key.source().degreesOfFreedom()))) {
+        return degreesOfFreedom(keys, amounts, keys.length);
+    }
+
+    /** Welch and Satterthwaite: u⁴/ν is the sum of the sources' uᵢ⁴/νᵢ. The components of a source stand side by side. */
+    static double degreesOfFreedom(Key[] keys, double[] amounts, int count) {
+        boolean stated = true;
+        for (int i = 0; i < count; i++) {
+            stated &= Double.isInfinite(keys[i].source().degreesOfFreedom());
+        }
+        if (stated) {
             return Double.POSITIVE_INFINITY;
         }
-        double u = standard();
+        double u = standard(amounts, count);
         double inverse = 0;
-        for (Map.Entry<Source, Double> share : bySource().entrySet()) {
-            inverse += Math.pow(share.getValue() / u, 4) / share.getKey().degreesOfFreedom();
+        int next = 0;
+        while (next < count) {
+            Source source = keys[next].source();
+            double share = Math.abs(amounts[next++]);
+            while (next < count && keys[next].source().equals(source)) {
+                share = Math.hypot(share, Math.abs(amounts[next++]));
+            }
+            inverse += Math.pow(share / u, 4) / source.degreesOfFreedom();
         }
         return 1 / inverse;
     }

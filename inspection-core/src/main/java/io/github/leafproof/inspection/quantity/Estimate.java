@@ -287,6 +287,10 @@ public final class Estimate {
         return together == 0 ? 0 : Math.max(-1, Math.min(1, errors.covarianceWith(other.errors) / together));
     }
 
+    Errors errors() {
+        return errors;
+    }
+
     /** The value in one trial, in which every source errs as the trial says. */
     double drawn(MonteCarlo.Trial trial) {
         return value + errors.drawn(trial);

@@ -37,8 +37,10 @@ final class Slope {
     }
 
     private static double beside(ToDoubleFunction<double[]> model, double[] at, int input, double step) {
-        double[] moved = at.clone();
-        moved[input] += step;
-        return model.applyAsDouble(moved);
+        double stays = at[input];
+        at[input] = stays + step;
+        double beside = model.applyAsDouble(at);
+        at[input] = stays;
+        return beside;
     }
 }

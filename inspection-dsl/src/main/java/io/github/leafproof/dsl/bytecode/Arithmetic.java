@@ -4,6 +4,7 @@ import io.github.leafproof.dsl.bytecode.Term.Local;
 import io.github.leafproof.dsl.formula.Computed;
 import io.github.leafproof.dsl.formula.Operation;
 import io.github.leafproof.dsl.formula.Operation.Sign;
+import io.github.leafproof.dsl.formula.Reckoning;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Estimate;
 import java.util.List;
@@ -26,16 +27,27 @@ final class Arithmetic {
 
     /** The term of a rule applied to numbers, or null where it is left to the interpreter. */
     static @Nullable Term of(Computed.Rule rule, List<Term> numbers) {
-        if (!numbers.stream().allMatch(number -> number.shape().isDouble())) {
+        if (!numbers.stream().allMatch(number -> number.shape().isNumber())) {
             return null;
         }
-        if (rule instanceof Operation.Erring erring) {
-            return erring.share() ? null : erring(erring.error(), numbers.get(0));
+        if (rule instanceof Reckoning) {
+            return OnSlate.of(rule, numbers);
         }
-        if (numbers.stream().allMatch(number -> number.shape().isExact())) {
-            return rule instanceof Operation operation ? exact(operation, numbers) : null;
+        if (!(rule instanceof Operation operation)) {
+            return null;
         }
-        return rule instanceof Operation.InARow row ? sum(row, numbers) : null;
+        if (!numbers.stream().allMatch(number -> number.shape().isDouble())) {
+            return OnSlate.of(operation, numbers);
+        }
+        if (operation instanceof Operation.Erring erring && !erring.share()) {
+            return erring(erring.error(), numbers.get(0));
+        }
+        boolean exact = numbers.stream().allMatch(number -> number.shape().isExact());
+        if (exact && !(operation instanceof Operation.Erring)) {
+            return exact(operation, numbers);
+        }
+        Term sum = operation instanceof Operation.InARow row ? sum(row, numbers) : null;
+        return sum == null ? OnSlate.of(operation, numbers) : sum;
     }
 
     private static Term erring(Estimate error, Term number) {
@@ -121,7 +133,7 @@ final class Arithmetic {
     }
 
     /** A term that computes, from numbers in local variables, one on the stack. */
-    private static Term term(Shape shape, List<Term> numbers, BiConsumer<Code, Given> computing) {
+    static Term term(Shape shape, List<Term> numbers, BiConsumer<Code, Given> computing) {
         return new Term(shape, code -> {
             List<Local> places =
                     numbers.stream().map(number -> number.written().to(code)).toList();
@@ -136,7 +148,7 @@ final class Arithmetic {
         });
     }
 
-    private record Given(Code code, List<Term> terms, List<Local> places) {
+    record Given(Code code, List<Term> terms, List<Local> places) {
         void load(int number) {
             code.loadValue(terms.get(number).shape(), places.get(number));
         }

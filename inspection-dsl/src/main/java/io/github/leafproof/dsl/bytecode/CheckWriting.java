@@ -62,6 +62,13 @@ final class CheckWriting {
         code.push(derived.slot());
         code.load(value);
         code.instruction(Opcodes.IASTORE);
+        if (term.shape().isWorked()) {
+            Label end = new Label();
+            code.load(value);
+            code.jump(Opcodes.IFNE, end);
+            OnSlate.write(code, term.shape(), value, plan.line(derived.slot()));
+            code.place(end);
+        }
         int doubles = term.shape().doubles();
         for (int i = 0; i < doubles; i++) {
             code.numbers(true);

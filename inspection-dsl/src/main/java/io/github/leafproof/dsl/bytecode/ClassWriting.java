@@ -27,8 +27,20 @@ final class ClassWriting {
             "(" + Type.getDescriptor(Figures.class) + Type.getDescriptor(Outcomes.class) + ")V";
 
     private final List<Written> classes = new ArrayList<>();
+    private final int linesTaken;
+    private int lines;
     private int longest;
     private @Nullable Written current;
+
+    /**
+     * No class yet.
+     *
+     * @param linesTaken how many lines of the slate keep what they hold from one piece to the next
+     */
+    ClassWriting(int linesTaken) {
+        this.linesTaken = linesTaken;
+        this.lines = linesTaken;
+    }
 
     /** One piece more, which is written at once. It is run behind all that were added before it. */
     void add(Consumer<Code> piece) {
@@ -72,8 +84,13 @@ final class ClassWriting {
         }
     }
 
+    /** How many lines of the slate the code needs. */
+    int lines() {
+        return lines;
+    }
+
     /** A class while it is written. */
-    private static final class Written {
+    private final class Written {
         private final List<Object> constants = new ArrayList<>();
         private final ClassWriter writer = new ClassWriter(ClassWriter.COMPUTE_FRAMES) {
             @Override
@@ -109,7 +126,9 @@ final class ClassWriting {
                 methods++;
                 open = method;
             }
-            piece.accept(new Code(method, constants));
+            Code code = new Code(method, constants, linesTaken);
+            piece.accept(code);
+            lines = Math.max(lines, code.lines());
             Label here = new Label();
             method.visitLabel(here);
             int length = here.getOffset() + 1;

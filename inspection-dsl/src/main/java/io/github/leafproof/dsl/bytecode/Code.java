@@ -29,15 +29,18 @@ final class Code {
     private final List<Object> constants;
     private final Deque<List<Local>> arguments = new ArrayDeque<>();
     private int next = 2;
+    private int lines;
 
     /**
      * An empty method.
      *
      * @param constants the objects that the class knows; more may be added
+     * @param lines how many lines of the slate are taken
      */
-    Code(MethodVisitor asm, List<Object> constants) {
+    Code(MethodVisitor asm, List<Object> constants, int lines) {
         this.asm = asm;
         this.constants = constants;
+        this.lines = lines;
     }
 
     // Local variables.
@@ -71,9 +74,22 @@ final class Code {
         return new Local(storedInt(), value);
     }
 
+    /** A line of the slate that nobody else writes on. */
+    int line() {
+        return lines++;
+    }
+
+    /** How many lines are taken by now. */
+    int lines() {
+        return lines;
+    }
+
     /** Variables for what is worked out on several ways. */
     Local reserved(Shape shape) {
         push(0);
+        if (shape.isWorked()) {
+            return new Local(storedInt(), line());
+        }
         for (int i = 0; i < shape.doubles(); i++) {
             push(0.0);
         }

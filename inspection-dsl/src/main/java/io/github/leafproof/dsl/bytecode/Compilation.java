@@ -17,12 +17,13 @@ public final class Compilation {
     private final Program[] programs;
     private final List<byte[]> classes;
     private final int longestMethod;
+    private final int lines;
 
     private Compilation(CheckGraph graph, Layout layout, Plan plan) {
         this.graph = graph;
         this.interprets = plan.interprets();
         this.compiledChecks = compiledChecks(graph, plan);
-        ClassWriting writing = new ClassWriting();
+        ClassWriting writing = new ClassWriting(plan.lines());
         CheckWriting checks = new CheckWriting(graph, layout, plan);
         graph.settlingOrder().forEach(node -> writing.add(code -> checks.settle(node, code)));
         graph.checkOrder()
@@ -30,6 +31,7 @@ public final class Compilation {
                         writing.add(code -> checks.judge(graph.checks().get(number), code)));
         writing.add(checks::release);
         this.longestMethod = writing.longest();
+        this.lines = writing.lines();
         this.classes = new ArrayList<>();
         this.programs = writing.define(classes).toArray(Program[]::new);
     }
@@ -45,6 +47,7 @@ public final class Compilation {
         if (interprets) {
             into.takeValues(figures);
         }
+        into.takeSlate(lines);
         into.seen = 0;
         for (Program program : programs) {
             program.run(figures, into);

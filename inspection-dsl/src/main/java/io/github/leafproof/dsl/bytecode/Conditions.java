@@ -8,6 +8,8 @@ import io.github.leafproof.dsl.formula.Matches;
 import io.github.leafproof.dsl.formula.Not;
 import io.github.leafproof.dsl.formula.SameNumber;
 import io.github.leafproof.dsl.formula.Standing;
+import io.github.leafproof.inspection.quantity.Slate;
+import io.github.leafproof.inspection.verdict.DecisionRule;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.objectweb.asm.Label;
@@ -19,9 +21,9 @@ final class Conditions {
     private final Translation translation;
     private final WithinLimits limits;
 
-    Conditions(Translation translation, Odds odds) {
+    Conditions(Translation translation, DecisionRule rule) {
         this.translation = translation;
-        this.limits = new WithinLimits(translation, odds);
+        this.limits = new WithinLimits(translation, rule);
     }
 
     @Nullable
@@ -123,18 +125,29 @@ final class Conditions {
     private @Nullable Term same(SameNumber same, List<Term> arguments) {
         Term subject = translation.number(same.subject(), arguments);
         Term other = translation.number(same.other(), arguments);
-        boolean exact = subject != null
-                && other != null
-                && subject.shape().isExact()
-                && other.shape().isExact();
-        if (!exact) {
+        if (subject == null
+                || other == null
+                || !subject.shape().isNumber()
+                || !other.shape().isNumber()) {
             return null;
         }
+        if (subject.shape().isExact() && other.shape().isExact()) {
+            return unlessLacking(List.of(subject, other), (code, places) -> {
+                places.forEach(place -> code.loadValue(Shape.EXACT, place));
+                code.push(same.same() ? 1 : 0);
+                code.call(Exact.class, "same", int.class, double.class, double.class, boolean.class);
+            });
+        }
         return unlessLacking(List.of(subject, other), (code, places) -> {
-            code.loadValue(Shape.EXACT, places.get(0));
-            code.loadValue(Shape.EXACT, places.get(1));
+            int one = OnSlate.line(code, subject.shape(), places.get(0));
+            int two = OnSlate.line(code, other.shape(), places.get(1));
+            OnSlate.slate(code);
+            code.push(code.line());
+            code.push(one);
+            code.push(two);
             code.push(same.same() ? 1 : 0);
-            code.call(Exact.class, "same", int.class, double.class, double.class, boolean.class);
+            Class<?> line = int.class;
+            code.call(UncertainLimits.class, "same", int.class, Slate.class, line, line, line, boolean.class);
         });
     }
 

@@ -36,11 +36,11 @@ final class Exact {
         return Math.sin(angle) / Math.cos(angle);
     }
 
-    private static boolean keeps(double y, double low, double high) {
+    static boolean keeps(double y, double low, double high) {
         return !(y < low - slack(y, low)) && !(y > high + slack(y, high));
     }
 
-    private static boolean strictlyKeeps(double y, double low, double high) {
+    static boolean strictlyKeeps(double y, double low, double high) {
         boolean above = low == Double.NEGATIVE_INFINITY || y > low + slack(y, low);
         boolean below = high == Double.POSITIVE_INFINITY || y < high - slack(y, high);
         return above && below;

@@ -47,13 +47,14 @@ public final class Figures {
         return evidence;
     }
 
-    /** Puts a number and how well it is known. */
-    static void put(Estimate estimate, int value, int more, double[] number) {
+    /** Puts a number, how well it is known, and where the whole estimate is found again. */
+    static void put(Estimate estimate, int origin, int value, int more, double[] number) {
         number[value] = estimate.value();
         if (more > 0) {
             boolean exact = estimate.isExact();
             number[more] = exact ? 0 : estimate.standardUncertainty();
             number[more + 1] = exact ? Double.POSITIVE_INFINITY : estimate.degreesOfFreedom();
+            number[more + 2] = origin;
         }
     }
 
@@ -113,7 +114,7 @@ public final class Figures {
 
         private void pack(Value value, int slot) {
             if (value instanceof Value.Amount amount) {
-                put(amount.estimate(), slot, layout.more(slot), number);
+                put(amount.estimate(), Origin.ofValue(slot), slot, layout.more(slot), number);
             } else if (value instanceof Value.Pick pick) {
                 number[slot] = pick.option();
             } else if (value instanceof Value.Day day) {
@@ -125,7 +126,7 @@ public final class Figures {
             } else if (value instanceof Value.Felt felt) {
                 behind(Gap.row(felt, slot), slot);
             } else if (value instanceof Value.Readings readings) {
-                statistics(readings, layout.more(slot));
+                statistics(readings, slot, layout.more(slot));
             }
         }
 
@@ -148,14 +149,14 @@ public final class Figures {
             return row;
         }
 
-        private void statistics(Value.Readings readings, int first) {
+        private void statistics(Value.Readings readings, int slot, int first) {
             for (Statistic statistic : Statistic.values()) {
                 int at = first + Layout.STATISTIC * Truth.number(statistic);
                 Estimate estimate = readings.statistics().get(statistic);
                 if (estimate == null) {
                     number[at + 1] = -1;
                 } else {
-                    put(estimate, at, at + 1, number);
+                    put(estimate, Origin.ofStatistic(slot, statistic), at, at + 1, number);
                 }
             }
         }

@@ -22,7 +22,7 @@ final class Gap {
     /** The gap as one number, and how well that is known: with an uncertainty below zero while nothing has refused. */
     static final int MIDDLE = 6;
     /** For each trial a thickness, its uncertainty, and the degrees of freedom of that. */
-    private static final int TRIALS = 9;
+    private static final int TRIALS = 10;
 
     private static final int EACH = 3;
 
@@ -42,7 +42,7 @@ final class Gap {
                 refused.stream().mapToDouble(Estimate::value).min().orElse(Double.POSITIVE_INFINITY);
         row[NORMAL] = isNormal(entered) && isNormal(refused) ? 1 : 0;
         row[MIDDLE + 1] = -1;
-        felt.middle().ifPresent(middle -> Figures.put(middle, MIDDLE, MIDDLE + 1, row));
+        felt.middle().ifPresent(middle -> Figures.put(middle, Origin.ofMiddle(slot), MIDDLE, MIDDLE + 1, row));
         put(entered, row, TRIALS);
         put(refused, row, TRIALS + EACH * entered.size());
         return row;

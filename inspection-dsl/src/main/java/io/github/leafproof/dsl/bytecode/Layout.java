@@ -22,9 +22,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class Layout {
 
-    /** A number and how well it is known takes two more. */
-    static final int KNOWN = 2;
-    /** A statistic of readings: a number, and how well it is known. */
+    /** A number takes three more: its uncertainty, the degrees of freedom of that, and where the whole estimate is. */
+    static final int KNOWN = 3;
+    /** A statistic of readings: a number with all of these. */
     static final int STATISTIC = 1 + KNOWN;
 
     private final int[] more;

@@ -137,11 +137,20 @@ final class Odds {
                 return Finding.OPEN;
             }
         }
-        double aboveLower = lower ? Gap.probabilityOfEnteredAbove(row, gap, low) : 1;
-        double belowUpper = upper ? Gap.probabilityOfRefusedBelow(row, gap, high) : 1;
+        return rule.decide(least(row, gap, low, high), most(row, gap, low, high));
+    }
+
+    /** The most that the probability can be that a gap keeps limits. */
+    static double most(double[] row, int gap, double low, double high) {
         double aboveUpper = Gap.probabilityOfEnteredAbove(row, gap, high);
-        double belowLower = lower ? Gap.probabilityOfRefusedBelow(row, gap, low) : 0;
-        double most = 1 - Math.max(aboveUpper, belowLower);
-        return rule.decide(Math.min(most, Math.max(0, aboveLower + belowUpper - 1)), most);
+        double belowLower = low > 0 ? Gap.probabilityOfRefusedBelow(row, gap, low) : 0;
+        return 1 - Math.max(aboveUpper, belowLower);
+    }
+
+    /** The least that it can be. */
+    static double least(double[] row, int gap, double low, double high) {
+        double aboveLower = low > 0 ? Gap.probabilityOfEnteredAbove(row, gap, low) : 1;
+        double belowUpper = high < Double.POSITIVE_INFINITY ? Gap.probabilityOfRefusedBelow(row, gap, high) : 1;
+        return Math.min(most(row, gap, low, high), Math.max(0, aboveLower + belowUpper - 1));
     }
 }

@@ -6,6 +6,7 @@ import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Judge;
 import io.github.leafproof.dsl.graph.Verdict;
+import io.github.leafproof.inspection.quantity.Slate;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.verdict.CheckOutcome;
 import io.github.leafproof.inspection.verdict.DecisionRule;
@@ -39,6 +40,9 @@ public final class Outcomes {
     private final Layout layout;
     /** The same as values, for what is interpreted. */
     private final Value[] values;
+
+    /** Where numbers are computed whose uncertainty is not known beforehand. */
+    Slate slate = new Slate(0);
 
     /** Which outcomes there are so far: eight bits for each severity. */
     long seen;
@@ -88,6 +92,18 @@ public final class Outcomes {
 
     // From here on what the compiled code calls.
 
+    /** Makes ready for calculations on so many lines. */
+    void takeSlate(int lines) {
+        if (slate.lines() < lines) {
+            slate = new Slate(lines);
+        }
+    }
+
+    /** Writes on a line a whole estimate, given where it is. */
+    void write(Figures figures, int line, double origin) {
+        slate.write(line, Origin.estimate((int) origin, figures.values, values));
+    }
+
     /** Makes ready for formulas that are interpreted. */
     void takeValues(Figures figures) {
         System.arraycopy(figures.values, 0, values, 0, values.length);
@@ -129,7 +145,7 @@ public final class Outcomes {
         values[slot] = value;
         state[slot] = Truth.of(value);
         if (value instanceof Value.Amount amount) {
-            Figures.put(amount.estimate(), slot, layout.more(slot), number);
+            Figures.put(amount.estimate(), Origin.ofValue(slot), slot, layout.more(slot), number);
         } else if (value instanceof Value.Pick pick) {
             number[slot] = pick.option();
         } else if (value instanceof Value.Day day) {

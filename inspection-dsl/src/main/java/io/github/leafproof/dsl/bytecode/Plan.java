@@ -27,6 +27,7 @@ final class Plan {
     private final Map<DecisionRule, Translation> translations = new HashMap<>();
     private final Map<Integer, Shape> shapes = new HashMap<>();
     private final IdentityHashMap<Formula, Term> terms = new IdentityHashMap<>();
+    private final Map<Integer, Integer> lines = new HashMap<>();
     private final Set<Integer> interpreted = new HashSet<>();
     private boolean interprets;
 
@@ -59,6 +60,16 @@ final class Plan {
         return interprets;
     }
 
+    /** How many lines of the slate hold derived values. */
+    int lines() {
+        return lines.size();
+    }
+
+    /** The line of the slate that holds a derived value. */
+    int line(int slot) {
+        return lines.getOrDefault(slot, -1);
+    }
+
     /** Whether a derived value is interpreted. */
     boolean isInterpreted(Node.Derived derived) {
         return interpreted.contains(derived.slot());
@@ -67,13 +78,14 @@ final class Plan {
     private void translate() {
         terms.clear();
         shapes.clear();
+        lines.clear();
         for (Node node : graph.settlingOrder()) {
             if (node instanceof Node.Derived derived) {
                 if (isInterpreted(derived) || !translate(derived.formula(), graph.rule())) {
                     interpreted.add(derived.slot());
                     interpret(derived.formula());
                 } else {
-                    term(derived.formula()).ifPresent(term -> shapes.put(derived.slot(), term.shape()));
+                    term(derived.formula()).ifPresent(term -> take(derived.slot(), term.shape()));
                 }
             } else if (node instanceof Node.Observation observation) {
                 translateOrInterpret(observation.when(), graph.rule());
@@ -82,6 +94,13 @@ final class Plan {
         for (Node.Check check : graph.checks()) {
             translateOrInterpret(check.when(), check.rule());
             translateOrInterpret(check.requirement(), check.rule());
+        }
+    }
+
+    private void take(int slot, Shape shape) {
+        shapes.put(slot, shape);
+        if (shape.isWorked()) {
+            lines.put(slot, lines.size());
         }
     }
 
@@ -169,6 +188,9 @@ final class Plan {
             code.instruction(Opcodes.IALOAD);
             if (shape.isCondition()) {
                 return code.state();
+            }
+            if (shape.isWorked()) {
+                return new Term.Local(code.state().state(), line(slot));
             }
             if (shape.equals(Shape.READINGS)) {
                 code.push(layout.more(slot));

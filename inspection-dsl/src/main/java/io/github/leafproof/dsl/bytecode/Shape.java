@@ -19,8 +19,10 @@ record Shape(Kind kind, @Nullable Estimate error) {
         EXACT,
         /** A double: a number whose uncertainty was known when the procedure was compiled. */
         STATED,
-        /** Three doubles: a number that may be uncertain, its uncertainty, and the degrees of freedom of that. */
+        /** Four doubles: a number that may be uncertain, its uncertainty, the degrees of freedom of that, its {@link Origin}. */
         KNOWN,
+        /** A number computed from uncertain ones: a line of the slate, known when the code is written. */
+        WORKED,
         /** An int: where among the figures the row of a gap begins. */
         GAP,
         /** An int: where the row of things found begins. */
@@ -32,6 +34,7 @@ record Shape(Kind kind, @Nullable Estimate error) {
     static final Shape CONDITION = new Shape(Kind.CONDITION, null);
     static final Shape EXACT = new Shape(Kind.EXACT, null);
     static final Shape KNOWN = new Shape(Kind.KNOWN, null);
+    static final Shape WORKED = new Shape(Kind.WORKED, null);
     static final Shape GAP = new Shape(Kind.GAP, null);
     static final Shape THINGS = new Shape(Kind.THINGS, null);
     static final Shape READINGS = new Shape(Kind.READINGS, null);
@@ -58,6 +61,19 @@ record Shape(Kind kind, @Nullable Estimate error) {
         return kind == Kind.STATED;
     }
 
+    boolean isKnown() {
+        return kind == Kind.KNOWN;
+    }
+
+    boolean isWorked() {
+        return kind == Kind.WORKED;
+    }
+
+    /** Whether it can be written on a line of the slate. */
+    boolean isNumber() {
+        return isDouble() || isKnown() || isWorked();
+    }
+
     /** Whether it is one double. */
     boolean isDouble() {
         return isExact() || isStated();
@@ -70,6 +86,6 @@ record Shape(Kind kind, @Nullable Estimate error) {
 
     /** How many doubles it is. */
     int doubles() {
-        return isDouble() ? 1 : kind == Kind.KNOWN ? 3 : 0;
+        return isDouble() ? 1 : isKnown() ? 4 : 0;
     }
 }

@@ -27,7 +27,8 @@ record Term(Shape shape, Writing written, @Nullable Value known) {
      * Where something lies.
      *
      * @param state the local variable that holds its truth, or what it lacks; below zero where it never lacks anything
-     * @param value the local variable that holds the value; below zero where there is none beside the truth
+     * @param value the local variable that holds the value, or the line of the slate; below zero where there is none beside the
+     *     truth
      */
     record Local(int state, int value) {
         static final int NONE = -1;

@@ -6,6 +6,8 @@ import io.github.leafproof.dsl.formula.Argument;
 import io.github.leafproof.dsl.formula.Chosen;
 import io.github.leafproof.dsl.formula.Computed;
 import io.github.leafproof.dsl.formula.Constant;
+import io.github.leafproof.dsl.formula.DaysBetween;
+import io.github.leafproof.dsl.formula.DaysFrom;
 import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.formula.Frame;
 import io.github.leafproof.dsl.formula.IfElse;
@@ -49,7 +51,7 @@ final class Translation {
         this.layout = layout;
         this.slots = slots;
         this.rule = rule;
-        this.conditions = new Conditions(this, new Odds(rule));
+        this.conditions = new Conditions(this, rule);
     }
 
     /** The term of a formula that stands in no function. */
@@ -89,6 +91,12 @@ final class Translation {
         }
         if (formula instanceof OfReadings statistic) {
             return statistic(statistic, arguments);
+        }
+        if (formula instanceof DaysBetween days) {
+            return Days.between(of(days.later(), arguments), of(days.earlier(), arguments));
+        }
+        if (formula instanceof DaysFrom days) {
+            return days(days, arguments);
         }
         return formula instanceof Computed computed ? computed(computed, arguments) : conditions.of(formula, arguments);
     }
@@ -199,6 +207,18 @@ final class Translation {
         return Arithmetic.of(computed.rule(), numbers);
     }
 
+    private @Nullable Term days(DaysFrom days, List<Term> arguments) {
+        List<Term> times = new ArrayList<>();
+        for (Formula time : days.times()) {
+            Term number = number(time, arguments);
+            if (number == null) {
+                return null;
+            }
+            times.add(number);
+        }
+        return Days.from(days, of(days.start(), arguments), times);
+    }
+
     private @Nullable Term applied(Applied applied, List<Term> arguments) {
         List<Term> given = all(applied.arguments(), arguments);
         Term body = given == null ? null : of(applied.body(), given);
@@ -227,13 +247,13 @@ final class Translation {
             code.load(found);
             code.call(Truth.class, "holds", boolean.class, int.class);
             code.jump(Opcodes.IFEQ, otherwise);
-            code.move(shape, ways.get(0).written().to(code), result);
+            oneWay(code, ways.get(0), shape, result);
             code.jump(Opcodes.GOTO, end);
             code.place(otherwise);
             code.load(found);
             code.push(Truth.FAILS);
             code.jump(Opcodes.IF_ICMPNE, undecided);
-            code.move(shape, ways.get(1).written().to(code), result);
+            oneWay(code, ways.get(1), shape, result);
             code.jump(Opcodes.GOTO, end);
             code.place(undecided);
             code.load(found);
@@ -261,17 +281,35 @@ final class Translation {
             code.jump(Opcodes.IFNE, end);
             code.loadValue(Shape.EXACT, pick);
             code.instruction(Opcodes.D2I);
-            code.oneOf(
-                    arms.size(), arm -> code.move(shape, arms.get(arm).written().to(code), result));
+            code.oneOf(arms.size(), arm -> oneWay(code, arms.get(arm), shape, result));
             code.place(end);
             return result;
         });
     }
 
-    /** The shape that all have, or null. */
+    /** The shape that all have or can be brought into, or null. */
     private static @Nullable Shape same(List<Term> terms) {
         Shape first = terms.get(0).shape();
-        return terms.stream().map(Term::shape).allMatch(first::equals) ? first : null;
+        if (terms.stream().map(Term::shape).allMatch(first::equals)) {
+            return first;
+        }
+        return terms.stream().map(Term::shape).allMatch(Shape::isNumber) ? Shape.WORKED : null;
+    }
+
+    /** Writes a term that is one of several ways to a value. */
+    private static void oneWay(Code code, Term way, Shape shape, Local result) {
+        Local found = way.written().to(code);
+        if (!shape.isWorked()) {
+            code.move(shape, found, result);
+            return;
+        }
+        Label end = new Label();
+        code.load(found);
+        code.storeState(result);
+        code.load(found);
+        code.jump(Opcodes.IFNE, end);
+        OnSlate.write(code, way.shape(), found, result.value());
+        code.place(end);
     }
 
     private @Nullable Term statistic(OfReadings formula, List<Term> arguments) {

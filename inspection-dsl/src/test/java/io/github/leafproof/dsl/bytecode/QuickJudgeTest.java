@@ -23,8 +23,11 @@ class QuickJudgeTest {
     private static final Workshop BENCH = Workshop.of("""
                     gauge leaves : leaf set
                     gauge infrared : reading of temperature
+                    gauge depth : reading of length
                     observe head : temperature with infrared ask "Head"
-                    observe room : temperature ask "Room"
+                    observe room : temperature with infrared ask "Room"
+                    let warmer = head - room
+                    check cold "Cold" major { require warmer at most 5 K and head at least room - 3 K }
                     check warm "Warm" major gate { require head at least 10 degC }
                     observe lash : gap with leaves ask "Lash"
                     check inside "Inside" critical {
@@ -37,8 +40,11 @@ class QuickJudgeTest {
                     check at_datum "Datum" major { require recess (u 0.05 mm) within 0.2 mm of datum }
                     observe found : items ask "Box"
                     check full "Box" minor { require found has all of engine.box }
+                    observe stroke : length with depth ask "Stroke"
+                    let swept = displacement_of(22 mm, stroke)
+                    check swept_right "Swept" minor { require swept between 1 cm3 and 90 cm3 }
                     observe made : date ask "Made"
-                    check old "Old" minor { require made is before 2020-01-01 or arm is plastic }
+                    check old "Old" minor { require made + 10 d is before 2020-01-01 and made - 2019-01-01 at least 9 d or arm is metal }
                     observe play : series of length ask "Play"
                     check steady "Steady" minor { require spread(play) at most 0.05 mm and count(play) at least 3 }
                     """)
@@ -48,6 +54,7 @@ class QuickJudgeTest {
             .observe("arm", "\"plastic\"")
             .observe("recess", "\"1.05 mm\"")
             .enter("{ \"observe\": \"found\", \"items\": [\"manual\", \"engine\", \"a rag\", \"glow plug\"] }")
+            .observe("stroke", "\"19.5 mm\"")
             .observe("made", "\"2019-05-05\"")
             .enter("{ \"observe\": \"play\", \"series\": [\"0.11 mm\", \"0.12 mm\", \"0.11 mm\"] }");
 
