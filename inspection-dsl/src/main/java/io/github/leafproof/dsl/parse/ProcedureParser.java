@@ -10,9 +10,13 @@ import io.github.leafproof.dsl.syntax.ProcedureText;
 import io.github.leafproof.dsl.syntax.Text;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import org.antlr.v4.runtime.BailErrorStrategy;
 import org.antlr.v4.runtime.CommonTokenStream;
 import org.antlr.v4.runtime.ListTokenSource;
 import org.antlr.v4.runtime.Token;
+import org.antlr.v4.runtime.atn.PredictionMode;
+import org.antlr.v4.runtime.misc.ParseCancellationException;
 
 /** Reads a procedure: its text goes in, its tree and all that is wrong with the text come out. */
 public final class ProcedureParser {
@@ -49,7 +53,7 @@ public final class ProcedureParser {
         Problems problems = new Problems(source);
         ProcedureParser reading = new ProcedureParser(problems);
         Words words = reading.words(0, source.text().length(), DEEPEST);
-        InspectionParser.FileContext file = reading.parser(words, DEEPEST).file();
+        InspectionParser.FileContext file = reading.read(words, DEEPEST, InspectionParser::file);
         if (problems.inOrder().stream().anyMatch(Diagnostic::isError)) {
             throw new IllegalArgumentException(source + " has mistakes of grammar");
         }
@@ -87,7 +91,7 @@ public final class ProcedureParser {
                 return List.of();
             }
             return new DeclarationBuilder(problems)
-                    .declarations(parser(words, DEEPEST).file().item());
+                    .declarations(read(words, DEEPEST, InspectionParser::file).item());
         } catch (BoundedParser.TooDeep tooDeep) {
             problems.add(BoundDiagnostics.tooDeep(tooDeep.place()));
             problems.loseAll();
@@ -97,8 +101,7 @@ public final class ProcedureParser {
 
     private ParsedLine line() {
         Words words = words(0, problems.source().text().length(), DEEPEST);
-        InspectionParser.LineContext line =
-                SmallThings.need(parser(words, DEEPEST).line());
+        InspectionParser.LineContext line = SmallThings.need(read(words, DEEPEST, InspectionParser::line));
         SmallThings things = new SmallThings(problems, 0);
         Expression value = new ExpressionBuilder(things).expression(line.expression());
         return new ParsedLine(
@@ -108,7 +111,7 @@ public final class ProcedureParser {
     private Optional<Text.Hole> hole(Span braces, int depth) {
         try {
             Words words = words(braces.start() + 1, braces.end() - 1, DEEPEST_IN_HOLE);
-            return Optional.of(hole(parser(words, DEEPEST_IN_HOLE).hole(), braces, depth));
+            return Optional.of(hole(read(words, DEEPEST_IN_HOLE, InspectionParser::hole), braces, depth));
         } catch (BoundedParser.TooDeep tooDeep) {
             problems.add(BoundDiagnostics.tooDeep(tooDeep.place()));
             problems.lose(braces);
@@ -155,11 +158,28 @@ public final class ProcedureParser {
         return Brackets.pair(problems, nesting, Headings.complete(problems, joined));
     }
 
-    private InspectionParser parser(Words words, int nesting) {
+    /**
+     * Reads words by a rule of the grammar. Nearly every text has no mistakes of grammar, and nearly every decision needs no look
+     * at the rules around it: so it is tried first (the parser generator's SLL mode, which finds what the full one finds, or
+     * a mistake). Only where that fails is it all read again with whole contexts, by those who can say what is wrong.
+     */
+    private <T> T read(Words words, int nesting, Function<InspectionParser, T> rule) {
+        try {
+            InspectionParser quick = parser(words, nesting);
+            quick.getInterpreter().setPredictionMode(PredictionMode.SLL);
+            quick.setErrorHandler(new BailErrorStrategy());
+            return rule.apply(quick);
+        } catch (ParseCancellationException mistake) {
+            InspectionParser thorough = parser(words, nesting);
+            thorough.setErrorHandler(new Slips(problems, words));
+            return rule.apply(thorough);
+        }
+    }
+
+    private static InspectionParser parser(Words words, int nesting) {
         InspectionParser parser = new InspectionParser(new CommonTokenStream(new ListTokenSource(words.list())));
         parser.removeErrorListeners();
         parser.allowNesting(nesting);
-        parser.setErrorHandler(new Slips(problems, words));
         return parser;
     }
 }
