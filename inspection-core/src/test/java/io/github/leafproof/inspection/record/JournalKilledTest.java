@@ -8,8 +8,10 @@ import java.io.File;
 import java.io.IOException;
 import java.net.URL;
 import java.net.URLClassLoader;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -17,6 +19,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A program that keeps a journal is killed, and not asked to end: its power is cut, so to speak. */
@@ -39,18 +43,23 @@ class JournalKilledTest {
 
     /** It acknowledges each entry by its number, in a line of its output. */
     private static Process atWork(Path sheet) throws IOException {
-        return new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xshare:auto",
-                        "-XX:TieredStopAtLevel=1",
-                        "-XX:+UseSerialGC",
-                        "-Xmx32m",
-                        "-cp",
-                        classPath(),
-                        KeepsAJournal.class.getName(),
-                        sheet.toString())
+        return new ProcessBuilder(command(sheet))
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
+    }
+
+    private static List<String> command(Path sheet) {
+        return List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xshare:auto",
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-XX:-UsePerfData",
+                "-Xmx32m",
+                "-cp",
+                classPath(),
+                KeepsAJournal.class.getName(),
+                sheet.toString());
     }
 
     /** Some who run tests load them from elsewhere than the class path. */
@@ -133,5 +142,35 @@ class JournalKilledTest {
         }
         assertThat(program.waitFor(1, TimeUnit.MINUTES)).isTrue();
         assertThat(kept(sheet)).isPositive();
+    }
+
+    /** A program that may write files of a few thousand bytes only meets the end of its disk soon. */
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void when_the_disk_is_full_it_says_so_and_has_all_that_it_acknowledged_and_nothing_by_half() throws Exception {
+        Path sheet = folder.resolve("0412.json");
+        Path errors = folder.resolve("errors.txt");
+        Journal.begin(sheet, HEAD).orElseThrow().close();
+        List<String> command = new ArrayList<>(List.of("sh", "-c", "ulimit -f 6 && exec \"$@\"", "sh"));
+        command.addAll(command(sheet));
+
+        Process program =
+                new ProcessBuilder(command).redirectError(errors.toFile()).start();
+        int acknowledged = 0;
+        try (BufferedReader said = program.inputReader(UTF_8)) {
+            for (String line = said.readLine(); line != null; line = said.readLine()) {
+                acknowledged = Integer.parseInt(line);
+            }
+        }
+
+        assertThat(program.waitFor(1, TimeUnit.MINUTES)).isTrue();
+        assertThat(program.exitValue()).isEqualTo(1);
+        assertThat(Files.readString(errors))
+                .contains("LP767: this cannot be written to the journal, and was not taken");
+        assertThat(acknowledged).isPositive();
+        assertThat(kept(sheet)).isEqualTo(acknowledged);
+        Read<Journal> again = Journal.open(sheet);
+        again.orElseThrow().close();
+        assertThat(again.problems()).isEmpty();
     }
 }
