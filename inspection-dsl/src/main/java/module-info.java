@@ -41,6 +41,7 @@ module io.github.leafproof.dsl {
     exports io.github.leafproof.dsl.reckon;
     exports io.github.leafproof.dsl.report;
     exports io.github.leafproof.dsl.seal;
+    exports io.github.leafproof.dsl.workcard;
     exports io.github.leafproof.dsl.session;
 
     // picocli sets the fields of the commands.

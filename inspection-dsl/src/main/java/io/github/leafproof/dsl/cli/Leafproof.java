@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
             VerifyReportCommand.class,
             MakeKeyCommand.class,
             GuideCommand.class,
+            CardCommand.class,
             ExplainCommand.class,
             DrawCommand.class,
             HistoryCommand.class,
@@ -131,6 +132,9 @@ final class Leafproof implements Runnable {
             }
             if (type == VerifyReportCommand.class) {
                 return type.cast(new VerifyReportCommand(console));
+            }
+            if (type == CardCommand.class) {
+                return type.cast(new CardCommand(console));
             }
             if (type == MakeKeyCommand.class) {
                 return type.cast(new MakeKeyCommand(console));

@@ -54,6 +54,7 @@ class CommandLineTest {
                 "inspect",
                 "verify-report",
                 "make-key",
+                "card",
                 "explain",
                 "draw",
                 "history",
