@@ -17,6 +17,7 @@ final class CoverageStyle {
             .text { border: 1px solid var(--rule); border-radius: 6px; padding: 0.4rem 0; background: var(--wash);
               font: 0.875rem/1.55 ui-monospace, "DejaVu Sans Mono", Menlo, Consolas, monospace }
             .line, .line > summary { display: flex; align-items: flex-start; gap: 0.5rem; padding: 0 0.5rem }
+            .line > summary { min-height: 24px }
             details.line { display: block; padding: 0 }
             .line > summary { list-style: none }
             .line > summary::-webkit-details-marker { display: none }

@@ -41,11 +41,15 @@ final class PageStyle {
               .evidence thead th:nth-child(3) { width: 23% } .evidence thead th:nth-child(4) { width: 15% } }
             .evidence tr.group th { font-weight: 600; font-size: 1rem; padding-top: 1.25rem; border-bottom: 2px solid var(--rule) }
             .evidence tr:target > * { background: var(--wash) }
+            .files { width: 100% }
             .files code { font-size: 0.8125rem; overflow-wrap: anywhere }
             @media print {
               .evidence { font-size: 8.5pt } .evidence thead th:nth-child(2) { width: 24mm } .figures { display: block }
               .figures > figure { display: inline-block; width: 48.5%; margin: 0 0.5% 3mm; vertical-align: top; padding: 2mm; break-inside: avoid }
               .figures > figure figcaption, .figures p { font-size: 8.5pt } .figures svg.figure { margin-top: 1mm }
-              .files code { font-size: 7pt } }
+              .evidence th, .evidence td { padding-top: 0.6mm; padding-bottom: 0.6mm }
+              .figures figure { font-size: 8.5pt } h3 + p, tr.group { break-after: avoid }
+              #drawing:has(details:not([open])) { display: none }
+              .files code { font-size: 6.75pt; overflow-wrap: normal } }
             """;
 }
