@@ -26,7 +26,8 @@ final class Style {
             h1 { font-size: 1.5rem; line-height: 1.25; margin: 0.5rem 0; text-wrap: balance }
             h2 { font-size: 1.25rem; line-height: 1.25; margin: 2.5rem 0 0.5rem; padding-top: 0.75rem; border-top: 2px solid var(--rule) }
             h3 { font-size: 1rem; margin: 1.75rem 0 0.4rem }
-            h1, h2, h3, p, li, dd, td, th { overflow-wrap: anywhere }
+            h1, h2, h3, p, li, dd { overflow-wrap: anywhere }
+            td, th { overflow-wrap: break-word }
             p { margin: 0.5rem 0 }
             a { color: var(--link) }
             :focus-visible { outline: 3px solid var(--link); outline-offset: 1px }
@@ -51,7 +52,7 @@ final class Style {
               .cards > tbody > tr { border-bottom: 1px solid var(--rule); padding: 0.5rem 0 }
               .cards > tbody > tr > * { border: 0; padding: 0.1rem 0 }
               .cards > tbody > tr > th { font-weight: 600 }
-              .cards > tbody > tr > td { display: grid; grid-template-columns: 5.5rem 1fr; gap: 0.5rem }
+              .cards > tbody > tr > td { display: grid; grid-template-columns: 5.5rem minmax(0, 1fr); gap: 0.5rem }
               .cards td::before { content: attr(data-column); color: var(--quiet); font-size: 0.875rem; padding-top: 0.1rem } }
             @page { margin: 14mm 13mm 15mm }
             @media print {

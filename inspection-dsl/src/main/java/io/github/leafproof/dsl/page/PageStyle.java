@@ -10,7 +10,7 @@ final class PageStyle {
             .decision { font-size: 1.25rem; line-height: 1.35; margin: 0 }
             .decision strong { color: var(--outcome); letter-spacing: 0.03em }
             .why { margin: 0.35rem 0 0 }
-            .facts { display: grid; grid-template-columns: repeat(auto-fill, minmax(11rem, 1fr)); gap: 0.6rem 1.25rem; margin: 0 0 1rem }
+            .facts { display: grid; grid-template-columns: repeat(auto-fill, minmax(9rem, 1fr)); gap: 0.6rem 1.25rem; margin: 0 0 1rem }
             .facts dt { color: var(--quiet); font-size: 0.8125rem }
             .facts dd { margin: 0 }
             .outcomes { list-style: none; margin: 0; padding: 0 }
@@ -37,19 +37,19 @@ final class PageStyle {
             @media print { .drawn svg { min-width: 0; break-inside: avoid } }
             @media (min-width: 40.01rem), print {
               .evidence { table-layout: fixed }
-              .evidence thead th:nth-child(1) { width: 19% } .evidence thead th:nth-child(2) { width: 9.5rem }
+              .evidence thead th:nth-child(1) { width: 19% } .evidence thead th:nth-child(2) { width: 10.5rem }
               .evidence thead th:nth-child(3) { width: 23% } .evidence thead th:nth-child(4) { width: 15% } }
             .evidence tr.group th { font-weight: 600; font-size: 1rem; padding-top: 1.25rem; border-bottom: 2px solid var(--rule) }
             .evidence tr:target > * { background: var(--wash) }
             .files { width: 100% }
-            .files code { font-size: 0.8125rem; overflow-wrap: anywhere }
+            .files td { overflow-wrap: anywhere } .files code { font-size: 0.8125rem }
             @media print {
-              .evidence { font-size: 8.5pt } .evidence thead th:nth-child(2) { width: 24mm } .figures { display: block }
+              .evidence { font-size: 8.5pt } .evidence thead th:nth-child(2) { width: 27mm } .figures { display: block }
               .figures > figure { display: inline-block; width: 48.5%; margin: 0 0.5% 3mm; vertical-align: top; padding: 2mm; break-inside: avoid }
               .figures > figure figcaption, .figures p { font-size: 8.5pt } .figures svg.figure { margin-top: 1mm }
               .evidence th, .evidence td { padding-top: 0.6mm; padding-bottom: 0.6mm }
-              .figures figure { font-size: 8.5pt } h3 + p, tr.group { break-after: avoid }
+              .figures figure { font-size: 8.5pt } h3 + p, tr.group { break-after: avoid; break-inside: avoid }
               #drawing:has(details:not([open])) { display: none }
-              .files code { font-size: 6.75pt; overflow-wrap: normal } }
+              .files code { font-size: 6.5pt } }
             """;
 }

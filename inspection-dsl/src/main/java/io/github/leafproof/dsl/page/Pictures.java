@@ -135,7 +135,7 @@ final class Pictures {
         group(
                 parts,
                 "Gaps, felt with leaves and pins",
-                "Shaded: the limits, in dashes what is tolerated beyond them. A diamond is a leaf as it measures, its bar"
+                "Shaded are the limits, within a dashed line what is tolerated beyond them. A diamond is a leaf as it measures, its bar"
                         + " twice the standard uncertainty to either side; the arrow points to where the gap can be. At the"
                         + " foot, what all of them leave possible: filled inside the limits, hatched beyond them.",
                 gaps);
