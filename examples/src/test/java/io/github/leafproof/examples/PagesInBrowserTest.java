@@ -209,7 +209,8 @@ class PagesInBrowserTest {
             double high = ((Number) open.ask("return document.documentElement.scrollHeight")).doubleValue();
             double least = high / paper.bodyHeight();
             // Rows and pictures that are not parted leave room at the foot of a sheet, and no more than that.
-            assertThat(sheets(open.print(paper))).isBetween((long) Math.floor(least), (long) Math.ceil(least * 1.3) + 1);
+            assertThat(sheets(open.print(paper)))
+                    .isBetween((long) Math.floor(least), (long) Math.ceil(least * 1.3) + 1);
         }
     }
 
@@ -240,7 +241,7 @@ class PagesInBrowserTest {
     @MethodSource("pages")
     @EnabledIfSystemProperty(named = "pages.look", matches = ".+", disabledReason = "only where somebody wants to look")
     void looked_at(String page) throws IOException {
-        Path look = Files.createDirectories(Path.of(System.getProperty("pages.look")));
+        Path look = Files.createDirectories(Path.of(Objects.requireNonNull(System.getProperty("pages.look"))));
         for (Screen screen : Screen.values()) {
             for (boolean dark : new boolean[] {false, true}) {
                 String name = page + "-" + screen + (dark ? "-dark" : "") + ".png";
@@ -248,7 +249,9 @@ class PagesInBrowserTest {
             }
         }
         for (Paper paper : Paper.values()) {
-            Files.write(look.resolve(page + "-" + paper + ".pdf"), open(page, Screen.DESKTOP, false).print(paper));
+            Files.write(
+                    look.resolve(page + "-" + paper + ".pdf"),
+                    open(page, Screen.DESKTOP, false).print(paper));
         }
     }
 }
