@@ -14,6 +14,8 @@ public enum Contestants {
     DROOLS("Drools", ByDrools::new);
 
     private final String title;
+
+    @SuppressWarnings("ImmutableEnumChecker") // A constructor, and so always the same.
     private final DoubleFunction<Contestant<?>> maker;
 
     Contestants(String title, DoubleFunction<Contestant<?>> maker) {

@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -18,26 +16,15 @@ class TheSameVerdictsTest {
 
     private static final List<Look> LOOKS = Look.random(2_000, 7);
 
-    private static final Map<String, DoubleFunction<Contestant<?>>> CONTESTANTS = Map.of(
-            "Leafproof", ByLeafproof::new,
-            "Leafproof, interpreted", ByLeafproofInterpreted::new,
-            "CEL", ByCel::new,
-            "JEXL", ByJexl::new,
-            "MVEL", ByMvel::new,
-            "Drools", ByDrools::new,
-            "Janino", ByJanino::new);
-
     static Stream<Arguments> everybody_under_both_limits() {
-        return CONTESTANTS.keySet().stream()
-                .sorted()
-                .flatMap(name -> Stream.of(0.10, 0.12).map(lashMax -> Arguments.of(name, lashMax)));
+        return Stream.of(Contestants.values())
+                .flatMap(contestant -> Stream.of(0.10, 0.12).map(lashMax -> Arguments.of(contestant, lashMax)));
     }
 
     @ParameterizedTest
     @MethodSource("everybody_under_both_limits")
-    void comes_to_the_verdicts_of_the_work_done_by_hand(String name, double lashMax) {
-        ByHand byHand = new ByHand(lashMax);
-        assertThat(parting(CONTESTANTS.get(name).apply(lashMax), byHand)).isEmpty();
+    void comes_to_the_verdicts_of_the_work_done_by_hand(Contestants contestant, double lashMax) {
+        assertThat(parting(contestant.under(lashMax), new ByHand(lashMax))).isEmpty();
     }
 
     /** What is judged otherwise, be it when it is judged again: the timing does nothing else. */
