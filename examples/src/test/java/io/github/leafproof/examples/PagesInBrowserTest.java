@@ -50,6 +50,7 @@ class PagesInBrowserTest {
         PAGES.put("unfinished", () -> report("0415-unfinished"));
         PAGES.put("run in", () -> report("0433-run-in"));
         PAGES.put("coverage", PagesInBrowserTest::coverage);
+        PAGES.put("work card", () -> WorkCardsTest.page("first_look"));
     }
 
     /** The levels that a page has to keep: Web Content Accessibility Guidelines, versions 2.0 to 2.2, A and AA. */
