@@ -14,6 +14,7 @@ import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.util.Statistics;
 
 /** Measures, and writes what it found into the page docs/performance.md: each table together with the machine it is of. */
 public final class Measure {
@@ -26,7 +27,7 @@ public final class Measure {
         this.page = page;
     }
 
-    /** Takes the page, and which of its tables to measure: judging, entry, compiling, rules, units, start. */
+    /** Takes the page, and which of its tables to measure: judging, sheets, entry, compiling, rules, units, start. */
     public static void main(String[] arguments) throws IOException, RunnerException, InterruptedException {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         Measure measure = new Measure(new Page(Path.of(arguments[0])));
@@ -39,6 +40,7 @@ public final class Measure {
     private void measure(String table) throws IOException, RunnerException, InterruptedException {
         switch (table) {
             case "judging" -> page.write(table, judging(run(JudgingBenchmark.class)));
+            case "sheets" -> page.write(table, sheets(run(SheetsBenchmark.class)));
             case "entry" -> page.write(table, entry(run(EntryBenchmark.class)));
             case "compiling" -> page.write(table, compiling(run(CompileBenchmark.class)));
             case "rules" -> page.write(table, besideOurs("leafproof", run(RulesBenchmark.class), "µs a rule"));
@@ -46,7 +48,7 @@ public final class Measure {
             case "start" -> page.write(table, new ColdStart(page.project()).table());
             default ->
                 throw new IllegalArgumentException(
-                        table + " is no table: there are judging, entry, compiling, rules, units, start");
+                        table + " is no table: there are judging, sheets, entry, compiling, rules, units, start");
         }
     }
 
@@ -70,10 +72,26 @@ public final class Measure {
             table.row(
                     contestant.title(),
                     lashMax + " mm",
-                    number(score) + error(result),
+                    number(score) + range(result),
                     number(score / byHand.getOrDefault(lashMax, score)),
                     number(allocated(result)));
         }
+        return table.text();
+    }
+
+    private static String sheets(Collection<RunResult> results) {
+        Map<String, Map<String, Double>> bySheets = new LinkedHashMap<>();
+        for (RunResult result : results) {
+            String sheets = result.getParams().getParam("sheets");
+            bySheets.computeIfAbsent(sheets, each -> new LinkedHashMap<>())
+                    .put(result.getParams().getParam("threads"), score(result) / Integer.parseInt(sheets));
+        }
+        Table table = new Table("sheets", "one thread, ns a sheet", "two threads, ns a sheet", "times as fast");
+        bySheets.forEach((sheets, scores) -> {
+            double one = scores.getOrDefault("1", Double.NaN);
+            double two = scores.getOrDefault("2", Double.NaN);
+            table.row(sheets, number(one), number(two), number(one / two));
+        });
         return table.text();
     }
 
@@ -108,7 +126,7 @@ public final class Measure {
             table.row(
                     String.valueOf(checks),
                     String.valueOf(bytes),
-                    number(score) + error(result),
+                    number(score) + range(result),
                     number(1000 * score / bytes),
                     number(1000 * score / checks));
         }
@@ -125,7 +143,7 @@ public final class Measure {
             RunResult first = own.equals(result) ? byName.getOrDefault(ours, result) : own;
             table.row(
                     name,
-                    number(score(result)) + error(result),
+                    number(score(result)) + range(result),
                     number(score(result) / score(first)),
                     number(allocated(result)));
         });
@@ -136,13 +154,14 @@ public final class Measure {
         return result.getPrimaryResult().getLabel();
     }
 
+    /** The median, which a machine that does something else for a second does not move. */
     private static double score(RunResult result) {
-        return result.getPrimaryResult().getScore();
+        return result.getPrimaryResult().getStatistics().getPercentile(50);
     }
 
-    private static String error(RunResult result) {
-        double error = result.getPrimaryResult().getScoreError();
-        return Double.isFinite(error) ? " ± " + number(error) : "";
+    private static String range(RunResult result) {
+        Statistics all = result.getPrimaryResult().getStatistics();
+        return " (" + number(all.getMin()) + " to " + number(all.getMax()) + ")";
     }
 
     private static double allocated(RunResult result) {

@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -44,20 +43,20 @@ final class Page {
 
     private static String machine() {
         Runtime runtime = Runtime.getRuntime();
-        return "Measured on " + LocalDate.now(ZoneOffset.UTC) + ": " + processor() + ", "
-                + runtime.availableProcessors()
-                + " processors, " + System.getProperty("os.name") + ", " + System.getProperty("java.vm.name") + " "
-                + Runtime.version() + ".";
+        return "Measured on " + LocalDate.now(ZoneOffset.UTC) + ": " + runtime.availableProcessors()
+                + " processors (" + System.getProperty("os.arch") + clock() + "), " + System.getProperty("os.name")
+                + ", " + System.getProperty("java.vm.name") + " " + Runtime.version() + ".";
     }
 
-    private static String processor() {
+    /** How fast the processor's clock ticks, where the system tells. */
+    private static String clock() {
         try (Stream<String> lines = Files.lines(Path.of("/proc/cpuinfo"))) {
-            Optional<String> model = lines.filter(line -> line.startsWith("model name"))
-                    .map(line -> line.substring(line.indexOf(':') + 1).strip())
-                    .findFirst();
-            return model.orElse(System.getProperty("os.arch"));
+            return lines.filter(line -> line.startsWith("cpu MHz"))
+                    .map(line -> ", " + line.substring(line.indexOf(':') + 1).strip() + " MHz")
+                    .findFirst()
+                    .orElse("");
         } catch (IOException none) {
-            return System.getProperty("os.arch");
+            return "";
         }
     }
 }

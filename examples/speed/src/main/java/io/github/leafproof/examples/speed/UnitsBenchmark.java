@@ -4,6 +4,7 @@ import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.Unit;
 import java.util.concurrent.TimeUnit;
 import javax.measure.MetricPrefix;
+import javax.measure.UnitConverter;
 import javax.measure.quantity.Length;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -17,7 +18,10 @@ import org.openjdk.jmh.annotations.Warmup;
 import tech.units.indriya.quantity.Quantities;
 import tech.units.indriya.unit.Units;
 
-/** Quantities read from text and converted, beside the reference implementation of JSR 385. */
+/**
+ * Quantities read from text, quantities converted with all their digits, and plain numbers converted, beside the reference
+ * implementation of JSR 385.
+ */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
@@ -31,6 +35,9 @@ public class UnitsBenchmark {
     private Quantity read = Quantity.parse(text);
     private javax.measure.Unit<Length> millimetre = MetricPrefix.MILLI(Units.METRE);
     private javax.measure.Quantity<Length> readByIndriya = Quantities.getQuantity(4.52, millimetre);
+    private double number = 4.52;
+    private Unit millimetreOfOurs = Unit.parse("mm");
+    private UnitConverter toMetres = millimetre.getConverterTo(Units.METRE);
 
     @Benchmark
     public Quantity parse() {
@@ -50,5 +57,15 @@ public class UnitsBenchmark {
     @Benchmark
     public Object convertByIndriya() {
         return readByIndriya.to(Units.METRE);
+    }
+
+    @Benchmark
+    public double number() {
+        return metre.fromBase(millimetreOfOurs.toBase(number));
+    }
+
+    @Benchmark
+    public double numberByIndriya() {
+        return toMetres.convert(number);
     }
 }
