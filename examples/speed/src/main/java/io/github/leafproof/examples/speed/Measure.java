@@ -27,7 +27,7 @@ public final class Measure {
         this.page = page;
     }
 
-    /** Takes the page, and which of its tables to measure: judging, sheets, entry, compiling, rules, units, start. */
+    /** Takes the page, and which of its tables to measure: judging, sheets, checks, entry, compiling, rules, units, start. */
     public static void main(String[] arguments) throws IOException, RunnerException, InterruptedException {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         Measure measure = new Measure(new Page(Path.of(arguments[0])));
@@ -41,6 +41,7 @@ public final class Measure {
         switch (table) {
             case "judging" -> page.write(table, judging(run(JudgingBenchmark.class)));
             case "sheets" -> page.write(table, sheets(run(SheetsBenchmark.class)));
+            case "checks" -> page.write(table, checks(run(ChecksBenchmark.class)));
             case "entry" -> page.write(table, entry(run(EntryBenchmark.class)));
             case "compiling" -> page.write(table, compiling(run(CompileBenchmark.class)));
             case "rules" -> page.write(table, besideOurs("leafproof", run(RulesBenchmark.class), "µs a rule"));
@@ -48,7 +49,7 @@ public final class Measure {
             case "start" -> page.write(table, new ColdStart(page.project()).table());
             default ->
                 throw new IllegalArgumentException(
-                        table + " is no table: there are judging, sheets, entry, compiling, rules, units, start");
+                        table + " is no table: there are judging, sheets, checks, entry, compiling, rules, units, start");
         }
     }
 
@@ -95,12 +96,19 @@ public final class Measure {
         return table.text();
     }
 
+    private static String checks(Collection<RunResult> results) {
+        Map<String, Map<String, Double>> byChecks = byParameter("checks", results);
+        Table table = new Table("checks", "by bytecode, ns a check", "interpreted, ns a check", "times by bytecode");
+        byChecks.forEach((checks, scores) -> {
+            double quick = scores.getOrDefault("byBytecode", Double.NaN) / Integer.parseInt(checks);
+            double interpreted = scores.getOrDefault("interpreted", Double.NaN) / Integer.parseInt(checks);
+            table.row(checks, number(quick), number(interpreted), number(interpreted / quick));
+        });
+        return table.text();
+    }
+
     private static String entry(Collection<RunResult> results) {
-        Map<String, Map<String, Double>> byChecks = new LinkedHashMap<>();
-        for (RunResult result : results) {
-            byChecks.computeIfAbsent(result.getParams().getParam("checks"), checks -> new LinkedHashMap<>())
-                    .put(name(result), score(result));
-        }
+        Map<String, Map<String, Double>> byChecks = byParameter("checks", results);
         Table table = new Table(
                 "checks",
                 "whole sheet, µs",
@@ -148,6 +156,16 @@ public final class Measure {
                     number(allocated(result)));
         });
         return table.text();
+    }
+
+    /** The scores of each benchmark, for each value of a parameter. */
+    private static Map<String, Map<String, Double>> byParameter(String parameter, Collection<RunResult> results) {
+        Map<String, Map<String, Double>> scores = new LinkedHashMap<>();
+        for (RunResult result : results) {
+            scores.computeIfAbsent(result.getParams().getParam(parameter), value -> new LinkedHashMap<>())
+                    .put(name(result), score(result));
+        }
+        return scores;
     }
 
     private static String name(RunResult result) {
