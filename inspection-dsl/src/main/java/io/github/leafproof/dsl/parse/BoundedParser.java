@@ -26,6 +26,11 @@ abstract class BoundedParser extends Parser {
         deepest = (brackets + 5) * RULES_PER_BRACKET;
     }
 
+    /** Counts these rules as entered: a part is read by itself, which stands within them. */
+    final void startWithin(int rules) {
+        depth = rules;
+    }
+
     @Override
     public void enterRule(ParserRuleContext context, int state, int rule) {
         descend();

@@ -31,16 +31,21 @@ final class DeclarationBuilder extends InspectionParserBaseVisitor<@Nullable Dec
     List<Declaration> declarations(List<InspectionParser.ItemContext> items) {
         List<Declaration> built = new ArrayList<>();
         for (InspectionParser.ItemContext item : items) {
-            things.readOrSkip(item, () -> {
-                Declaration declaration = item.accept(this);
-                if (declaration == null) {
-                    // Not even what it declares could be told.
-                    throw new Unfinished();
-                }
-                built.add(declaration);
-            });
+            build(item, built);
         }
         return built;
+    }
+
+    /** Adds what this declares, if it can be understood. */
+    void build(InspectionParser.ItemContext item, List<Declaration> built) {
+        things.readOrSkip(item, () -> {
+            Declaration declaration = item.accept(this);
+            if (declaration == null) {
+                // Not even what it declares could be told.
+                throw new Unfinished();
+            }
+            built.add(declaration);
+        });
     }
 
     @Override

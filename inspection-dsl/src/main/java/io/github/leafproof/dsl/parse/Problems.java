@@ -43,6 +43,14 @@ final class Problems {
         }
     }
 
+    /** Adds what others found. */
+    void include(Problems others) {
+        others.found.forEach(this::add);
+        count += others.count - others.found.size();
+        lost.addAll(others.lost);
+        nameless |= others.nameless;
+    }
+
     /** Whether one of these kinds of mistakes begins in this stretch. */
     boolean hasIn(int start, int end, Set<Code> kinds) {
         return byPlace.subMap(start, true, end, true).values().stream().anyMatch(kinds::contains);

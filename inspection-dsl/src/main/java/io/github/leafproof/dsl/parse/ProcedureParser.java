@@ -8,6 +8,7 @@ import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.LanguageVersion;
 import io.github.leafproof.dsl.syntax.ProcedureText;
 import io.github.leafproof.dsl.syntax.Text;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -25,6 +26,8 @@ public final class ProcedureParser {
     static final int DEEPEST = 50;
     /** The same within the braces of a text, which may hold further texts. */
     private static final int DEEPEST_IN_HOLE = 20;
+    /** The rules around a declaration: that of the file. */
+    private static final int FILE = 1;
 
     private final Problems problems;
 
@@ -90,13 +93,35 @@ public final class ProcedureParser {
                 problems.loseAll();
                 return List.of();
             }
-            return new DeclarationBuilder(problems)
-                    .declarations(read(words, DEEPEST, InspectionParser::file).item());
+            return declarations(words);
         } catch (BoundedParser.TooDeep tooDeep) {
             problems.add(BoundDiagnostics.tooDeep(tooDeep.place()));
             problems.loseAll();
             return List.of();
         }
+    }
+
+    /**
+     * Parses and builds declaration after declaration, so that no more of the tree is ever held than the one that is being
+     * built. What the builders had to say of a text that turns out to have a mistake of grammar is said anew by those who
+     * read it all again.
+     */
+    private List<Declaration> declarations(Words words) {
+        Problems found = new Problems(problems.source());
+        DeclarationBuilder builder = new DeclarationBuilder(found);
+        List<Declaration> built = new ArrayList<>();
+        try {
+            InspectionParser quick = quick(words, DEEPEST);
+            quick.startWithin(FILE);
+            while (quick.getCurrentToken().getType() != Token.EOF) {
+                builder.build(quick.item(), built);
+            }
+        } catch (ParseCancellationException mistake) {
+            InspectionParser.FileContext file = thorough(words, DEEPEST).file();
+            return new DeclarationBuilder(problems).declarations(file.item());
+        }
+        problems.include(found);
+        return built;
     }
 
     private ParsedLine line() {
@@ -165,15 +190,23 @@ public final class ProcedureParser {
      */
     private <T> T read(Words words, int nesting, Function<InspectionParser, T> rule) {
         try {
-            InspectionParser quick = parser(words, nesting);
-            quick.getInterpreter().setPredictionMode(PredictionMode.SLL);
-            quick.setErrorHandler(new BailErrorStrategy());
-            return rule.apply(quick);
+            return rule.apply(quick(words, nesting));
         } catch (ParseCancellationException mistake) {
-            InspectionParser thorough = parser(words, nesting);
-            thorough.setErrorHandler(new Slips(problems, words));
-            return rule.apply(thorough);
+            return rule.apply(thorough(words, nesting));
         }
+    }
+
+    private static InspectionParser quick(Words words, int nesting) {
+        InspectionParser quick = parser(words, nesting);
+        quick.getInterpreter().setPredictionMode(PredictionMode.SLL);
+        quick.setErrorHandler(new BailErrorStrategy());
+        return quick;
+    }
+
+    private InspectionParser thorough(Words words, int nesting) {
+        InspectionParser thorough = parser(words, nesting);
+        thorough.setErrorHandler(new Slips(problems, words));
+        return thorough;
     }
 
     private static InspectionParser parser(Words words, int nesting) {
