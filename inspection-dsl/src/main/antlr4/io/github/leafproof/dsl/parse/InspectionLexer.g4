@@ -144,7 +144,7 @@ NAME: LETTER (LETTER | DIGIT)*;
 UNIT_SIGN: ('\u00B0' | '\u2032' | '\u2033') [A-Za-z]* | LETTER (LETTER | DIGIT)* SUPERSCRIPT+;
 
 COMMENT: '//' ~[\r\n]* -> channel(COMMENTS);
-BLANK: [ \t\r\n\f\u00A0\u2009\u202F]+ -> channel(HIDDEN);
+BLANK: [ \t\r\n\f\u00A0\u2009\u202F]+ -> skip;
 // ---- signs of other languages, and anything else -------------------------------------------------------------------
 // Each is reported; WordReading says what is meant.
 FOREIGN: '==' | '!=' | '\u2260' | '!' | '<>' | '=<' | '=>' | '&&' | '||' | '**' | ':=' | '+-' | '+/-';

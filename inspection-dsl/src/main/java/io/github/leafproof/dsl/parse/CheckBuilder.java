@@ -46,7 +46,30 @@ final class CheckBuilder extends InspectionParserBaseVisitor<@Nullable Span> {
             things.report(ClauseDiagnostics.checkWithoutTitle(target));
         }
         Text title = context.text() == null ? new Text(List.of(), target.span()) : things.text(context.text());
-        List<InspectionParser.NameContext> words = new ArrayList<>(context.name());
+        List<InspectionParser.NameContext> words = context.name();
+        if (!words.isEmpty()) {
+            target = readHeader(context, target, title, words);
+        }
+        for (InspectionParser.CheckClauseContext clause :
+                need(context.checkBody()).checkClause()) {
+            things.readOrSkip(clause, () -> read(clause));
+        }
+        return new Declaration.Check(
+                target, title, severity, gate, after, when, requirements, confidence, advice, because, span(context));
+    }
+
+    /**
+     * Reads the words around the title.
+     *
+     * @return what the check is named, which may turn out to be one of the words
+     */
+    private Target readHeader(
+            InspectionParser.CheckContext context,
+            Target named,
+            Text title,
+            List<InspectionParser.NameContext> written) {
+        Target target = named;
+        List<InspectionParser.NameContext> words = new ArrayList<>(written);
         Optional<InspectionParser.NameContext> behind = nameBehind(context, title);
         if (behind.isPresent()) {
             // The word that stands where the name should says what it would say behind the title.
@@ -58,17 +81,14 @@ final class CheckBuilder extends InspectionParserBaseVisitor<@Nullable Span> {
         }
         List<InspectionParser.NameContext> early = context.text() == null || behind.isPresent()
                 ? List.of()
-                : words.stream()
-                        .filter(word -> span(word).start() < title.span().start())
-                        .toList();
-        boolean headings = readBeforeTitle(target, things.names(early), title);
+                : words.stream().filter(word -> isBefore(word, title)).toList();
+        boolean headings = early.isEmpty() || readBeforeTitle(target, things.names(early), title);
         words.stream().skip(headings ? 0 : early.size()).forEach(this::readHeaderWord);
-        for (InspectionParser.CheckClauseContext clause :
-                need(context.checkBody()).checkClause()) {
-            things.readOrSkip(clause, () -> read(clause));
-        }
-        return new Declaration.Check(
-                target, title, severity, gate, after, when, requirements, confidence, advice, because, span(context));
+        return target;
+    }
+
+    private static boolean isBefore(InspectionParser.NameContext word, Text title) {
+        return word.getStart().getStartIndex() < title.span().start();
     }
 
     /** {@code check critical cold "Cold"}: the name, where what belongs behind the title has taken its place. */
@@ -80,7 +100,7 @@ final class CheckBuilder extends InspectionParserBaseVisitor<@Nullable Span> {
             return Optional.empty();
         }
         List<InspectionParser.NameContext> names = context.name().stream()
-                .filter(word -> span(word).start() < title.span().start())
+                .filter(word -> isBefore(word, title))
                 .filter(word -> !HEADING.contains(word.getText()))
                 .toList();
         return names.size() == 1 ? Optional.of(names.get(0)) : Optional.empty();

@@ -42,6 +42,9 @@ final class Numerals {
 
     private CommonToken number() {
         CommonToken first = words.get(at++);
+        if (!isNumber(at) && words.type(at) != InspectionLexer.COMMA) {
+            return first;
+        }
         CommonToken last = first;
         StringBuilder digits = new StringBuilder(first.getText());
         if (UP_TO_THREE.matcher(first.getText()).matches()) {

@@ -1,15 +1,15 @@
 package io.github.leafproof.dsl.parse;
 
-import io.github.leafproof.dsl.source.Span;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 import org.antlr.v4.runtime.Token;
 
 /** The clauses of one declaration that may be said once in it, and where they were. */
 final class SaidOnce {
 
     private final SmallThings things;
-    private final Map<String, Span> said = new HashMap<>();
+    // A handful at most.
+    private final List<Token> said = new ArrayList<>(4);
 
     SaidOnce(SmallThings things) {
         this.things = things;
@@ -17,10 +17,12 @@ final class SaidOnce {
 
     /** Takes note of the word that begins such a clause, and complains of the second. */
     void begins(Token word) {
-        Span span = Words.span(word);
-        Span before = said.putIfAbsent(word.getText(), span);
-        if (before != null) {
-            things.report(ClauseDiagnostics.saidTwice(span, word.getText(), before));
+        for (Token before : said) {
+            if (before.getText().equals(word.getText())) {
+                things.report(ClauseDiagnostics.saidTwice(Words.span(word), word.getText(), Words.span(before)));
+                return;
+            }
         }
+        said.add(word);
     }
 }

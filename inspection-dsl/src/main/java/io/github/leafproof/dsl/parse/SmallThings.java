@@ -7,8 +7,10 @@ import io.github.leafproof.dsl.syntax.Expression;
 import io.github.leafproof.dsl.syntax.Name;
 import io.github.leafproof.dsl.syntax.Target;
 import io.github.leafproof.dsl.syntax.Text;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import org.antlr.v4.runtime.ParserRuleContext;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.tree.TerminalNode;
@@ -16,6 +18,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Names, targets, options, amounts and texts: what every declaration is made of. */
 final class SmallThings {
+
+    private static final Pattern WHOLE = Pattern.compile("[0-9]{1,9}");
 
     private final Problems problems;
     private final TextBuilder texts;
@@ -60,11 +64,12 @@ final class SmallThings {
     }
 
     static Span span(ParserRuleContext part) {
-        Span start = Words.span(part.getStart());
+        Token start = part.getStart();
+        Token stop = part.getStop();
         // A part that is empty, or that a mistake cut short, stops before it starts.
-        return part.getStop() == null || part.getStop().getStopIndex() < start.start()
-                ? start.before()
-                : start.to(Words.span(part.getStop()));
+        return stop == null || stop.getStopIndex() < start.getStartIndex()
+                ? Words.span(start).before()
+                : Words.span(start, stop);
     }
 
     Name name(InspectionParser.@Nullable NameContext context) {
@@ -77,13 +82,13 @@ final class SmallThings {
     }
 
     List<Name> names(List<InspectionParser.NameContext> contexts) {
-        return contexts.stream().map(this::name).toList();
+        return each(contexts, this::name);
     }
 
     Target target(InspectionParser.@Nullable TargetContext context) {
         InspectionParser.TargetContext target = need(context);
-        List<Name> names = names(target.name());
-        return new Target(names.get(0), names.subList(1, names.size()), span(target));
+        List<InspectionParser.NameContext> names = target.name();
+        return new Target(name(names.get(0)), names(names.subList(1, names.size())), span(target));
     }
 
     List<Target> targets(InspectionParser.@Nullable TargetsContext context) {
@@ -148,7 +153,7 @@ final class SmallThings {
     /** A whole number such as a revision. */
     int whole(@Nullable TerminalNode number, String what) {
         Token token = need(number);
-        if (!token.getText().matches("[0-9]{1,9}")) {
+        if (!WHOLE.matcher(token.getText()).matches()) {
             problems.add(ClauseDiagnostics.notWhole(Words.span(token), what));
             throw new Unfinished();
         }
@@ -156,6 +161,13 @@ final class SmallThings {
     }
 
     static <C, T> List<T> each(List<C> contexts, Function<C, T> build) {
-        return contexts.stream().map(build).toList();
+        if (contexts.size() == 1) {
+            return List.of(build.apply(contexts.get(0)));
+        }
+        List<T> built = new ArrayList<>(contexts.size());
+        for (C context : contexts) {
+            built.add(build.apply(context));
+        }
+        return List.copyOf(built);
     }
 }

@@ -30,10 +30,22 @@ final class TextBuilder {
         int end = closed ? span.end() - 1 : span.end();
         int at = span.start() + 1;
         while (at < end) {
-            at = piece(at, end, letters, pieces);
+            int plain = plainEnd(at, end);
+            letters.append(source().text(), at, plain);
+            at = plain == end ? end : piece(plain, end, letters, pieces);
         }
         flush(letters, pieces);
         return new Text(pieces, span);
+    }
+
+    /** Where the letters end that mean nothing but themselves, and that anybody can show. */
+    private int plainEnd(int start, int end) {
+        String text = source().text();
+        int at = start;
+        while (at < end && text.charAt(at) >= ' ' && text.charAt(at) <= '~' && "\\{}".indexOf(text.charAt(at)) < 0) {
+            at++;
+        }
+        return at;
     }
 
     /** Reads one letter, escape or hole, and gives the place behind it. */

@@ -48,7 +48,9 @@ final class TypeBuilder extends InspectionParserBaseVisitor<TypeWords> {
 
     private static TypeWords.Named named(InspectionParser.@Nullable TypeWordsContext context) {
         InspectionParser.TypeWordsContext words = need(context);
-        return new TypeWords.Named(
-                words.children.stream().map(ParseTree::getText).collect(Collectors.joining(" ")), span(words));
+        String written = words.children.size() == 1
+                ? words.getStart().getText()
+                : words.children.stream().map(ParseTree::getText).collect(Collectors.joining(" "));
+        return new TypeWords.Named(written, span(words));
     }
 }

@@ -70,10 +70,14 @@ final class UnitWords {
     private void readWord() {
         unit.append(words.letters(at++));
         boolean power = words.type(at) == InspectionLexer.TO_THE && words.isGlued(at) && words.isGlued(at + 1);
-        if (power && words.letters(at + 1).matches("[1-9]")) {
+        if (power && isDigit(words.letters(at + 1))) {
             unit.append(words.letters(at + 1));
             at += 2;
         }
+    }
+
+    private static boolean isDigit(String letters) {
+        return letters.length() == 1 && letters.charAt(0) >= '1' && letters.charAt(0) <= '9';
     }
 
     private boolean isJoin() {
@@ -127,7 +131,7 @@ final class UnitWords {
      */
     private boolean isUncertainty(int index, boolean noCall) {
         if (words.type(index) != InspectionLexer.LPAREN
-                || !words.letters(index + 1).matches("[uU]")) {
+                || !words.letters(index + 1).equalsIgnoreCase("u")) {
             return false;
         }
         return switch (words.type(index + 2)) {

@@ -12,13 +12,17 @@ final class WordReading {
 
     private static final Pattern STATE_AND_TEXT = Pattern.compile("[ \\t]*+\\w++[ \\t]*+\"");
 
+    /** A word and the blank behind it, about. */
+    private static final int LETTERS_OF_A_WORD = 5;
+
     private final Problems problems;
     private final InspectionLexer lexer;
-    private final List<CommonToken> words = new ArrayList<>();
+    private final List<CommonToken> words;
     private int lastUnknownEnd = -1;
 
     private WordReading(Problems problems, int start, int end) {
         this.problems = problems;
+        this.words = new ArrayList<>((end - start) / LETTERS_OF_A_WORD);
         this.lexer = new InspectionLexer(new CharacterWindow(problems.source(), start, end));
         lexer.removeErrorListeners();
         // Lines count from the text's beginning, also when only a stretch of it is read.

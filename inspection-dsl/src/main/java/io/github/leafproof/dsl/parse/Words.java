@@ -82,9 +82,17 @@ final class Words {
     }
 
     static Span span(Token token) {
+        return CharacterWindow.span(token, token.getStartIndex(), end(token));
+    }
+
+    /** From the first of some words to the last of them. */
+    static Span span(Token first, Token last) {
+        return CharacterWindow.span(first, first.getStartIndex(), Math.max(end(first), end(last)));
+    }
+
+    private static int end(Token token) {
         int start = token.getStartIndex();
-        int end = token.getType() == Token.EOF ? start : Math.max(start, token.getStopIndex() + 1);
-        return CharacterWindow.span(token, start, end);
+        return token.getType() == Token.EOF ? start : Math.max(start, token.getStopIndex() + 1);
     }
 
     List<CommonToken> list() {

@@ -29,11 +29,19 @@ public record Text(List<Piece> pieces, Span span) {
 
     /** Whether every piece is plain. */
     public boolean isPlain() {
-        return pieces.stream().allMatch(Plain.class::isInstance);
+        for (Piece piece : pieces) {
+            if (!(piece instanceof Plain)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The letters of the plain pieces; holes are left out. */
     public String plain() {
+        if (pieces.size() == 1 && pieces.get(0) instanceof Plain whole) {
+            return whole.letters();
+        }
         return pieces.stream()
                 .filter(Plain.class::isInstance)
                 .map(piece -> ((Plain) piece).letters())
