@@ -7,9 +7,9 @@ import io.github.leafproof.inspection.verdict.Limits;
 import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Side;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -68,11 +68,17 @@ public record LimitsHeld(
 
     @Override
     public Value value(Frame frame) {
-        List<Value> needed = new ArrayList<>();
         Value value = subject.value(frame);
-        needed.add(value);
-        limitFormulas().forEach(limit -> needed.add(Computed.number(limit, frame)));
-        if (needed.stream().anyMatch(Value.Missing.class::isInstance)) {
+        List<Value> needed = new ArrayList<>(List.of(value));
+        List<Formula> limits = new ArrayList<>(2 + tolerated.size());
+        addLimits(limits);
+        boolean lacks = value instanceof Value.Missing;
+        for (Formula limit : limits) {
+            Value number = Computed.number(limit, frame);
+            needed.add(number);
+            lacks |= number instanceof Value.Missing;
+        }
+        if (lacks) {
             return Value.Missing.of(needed);
         }
         Window window = Window.of(this, frame);
@@ -114,8 +120,14 @@ public record LimitsHeld(
         return new Value.Judged(outcome, aimed, outcome == Outcome.FAILS ? wider.side() : Side.NONE);
     }
 
-    private Stream<Formula> limitFormulas() {
-        return Stream.concat(Stream.of(lower, upper).flatMap(Stream::ofNullable), tolerated.stream());
+    private void addLimits(List<Formula> all) {
+        if (lower != null) {
+            all.add(lower);
+        }
+        if (upper != null) {
+            all.add(upper);
+        }
+        all.addAll(tolerated);
     }
 
     @Override
@@ -137,7 +149,10 @@ public record LimitsHeld(
 
     @Override
     public List<Formula> parts() {
-        return Stream.concat(Stream.of(subject), limitFormulas()).toList();
+        List<Formula> parts = new ArrayList<>(3 + tolerated.size());
+        parts.add(subject);
+        addLimits(parts);
+        return Collections.unmodifiableList(parts);
     }
 
     /** The limits as numbers for one engine; null where there is none. The tolerated ones are the same or wider. */

@@ -2,7 +2,6 @@ package io.github.leafproof.dsl.formula;
 
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.DoubleStream;
 
 /**
  * The numbers from one to another, in coherent SI units, ends included; an infinite end stands for none. What is computed
@@ -94,10 +93,12 @@ public record Range(double low, double high) {
 
     /** From the least to the greatest of these; nothing is known of what infinity less infinity may be. */
     private static Range spanning(double... ends) {
-        return DoubleStream.of(ends).anyMatch(Double::isNaN)
-                ? ANY
-                : new Range(
-                        DoubleStream.of(ends).min().orElseThrow(),
-                        DoubleStream.of(ends).max().orElseThrow());
+        double low = ends[0];
+        double high = ends[0];
+        for (double end : ends) {
+            low = Math.min(low, end);
+            high = Math.max(high, end);
+        }
+        return Double.isNaN(low) ? ANY : new Range(low, high);
     }
 }

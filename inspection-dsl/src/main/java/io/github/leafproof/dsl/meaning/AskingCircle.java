@@ -44,6 +44,9 @@ final class AskingCircle {
 
     static void look(
             Problems problems, Outline outline, List<Node.Observation> observations, List<Node.Derived> derived) {
+        if (observations.stream().allMatch(observation -> observation.when() == null)) {
+            return;
+        }
         for (List<String> circle : Circles.among(new AskingCircle(observations, derived).steps)) {
             report(problems, outline, circle);
         }

@@ -27,24 +27,29 @@ final class CheckReach {
     private final Problems problems;
     private final Outline outline;
     private final Possibilities always;
-    private final EveryRound rounds = new EveryRound();
-    private final Map<String, Set<Outcome>> outcomes = new HashMap<>();
-    private final Map<String, Set<Occasion>> occasions = new HashMap<>();
+    private final EveryRound rounds;
+    private final Map<String, Found> found = new HashMap<>();
+
+    /** What one check can come to, and its requirement where it is judged. */
+    private record Found(Set<Outcome> outcomes, Set<Fate> fates) {}
 
     CheckReach(Problems problems, Outline outline, Possibilities always) {
         this.problems = problems;
         this.outline = outline;
         this.always = always;
+        this.rounds = new EveryRound(outline.hasLoops());
     }
 
     /** What a check can come to. */
     Set<Outcome> outcomes(String check) {
-        return outcomes.getOrDefault(check, EnumSet.allOf(Outcome.class));
+        Found known = found.get(check);
+        return known == null ? EnumSet.allOf(Outcome.class) : known.outcomes;
     }
 
     /** The occasions for advice that a check can bring. */
     Set<Occasion> occasions(String check) {
-        return occasions.getOrDefault(check, EnumSet.allOf(Occasion.class));
+        Found known = found.get(check);
+        return known == null ? EnumSet.allOf(Occasion.class) : occasions(known);
     }
 
     void look(List<Node.Check> checks) {
@@ -79,26 +84,33 @@ final class CheckReach {
         return order;
     }
 
+    private Item<Declaration.Check> item(Node.Check check) {
+        return Objects.requireNonNull(outline.checks.get(check.name()));
+    }
+
     private Declaration.Check written(Node.Check check) {
-        return Objects.requireNonNull(outline.checks.get(check.name())).declaration();
+        return item(check).declaration();
     }
 
     private void look(Node.Check check, List<Node.Check> checks) {
-        Declaration.Check written = written(check);
+        Item<Declaration.Check> item = item(check);
+        Declaration.Check written = item.declaration();
         boolean reached = gatesOpen(check, checks);
         Optional<Possibilities> open = behindGates(always, check, checks);
-        Optional<Possibilities> applies = check.when() == null ? Optional.of(always) : always.where(check.when());
-        if (check.when() != null && written.when() != null) {
+        Optional<Possibilities> judged = open;
+        if (check.when() != null) {
             when(check, check.when(), written, open);
+            judged = always.where(check.when()).flatMap(inside -> behindGates(inside, check, checks));
         }
-        Optional<Possibilities> judged = applies.flatMap(inside -> behindGates(inside, check, checks));
-        if (reached && applies.isPresent() && judged.isPresent()) {
-            requirement(check, written, open.orElse(always), judged.get());
+        Set<Fate> fates = EnumSet.noneOf(Fate.class);
+        if (reached && judged.isPresent()) {
+            fates = judged.get().fates(check.requirement());
+            requirement(check, written, open.orElse(always), judged.get(), fates);
         }
-        Set<Fate> fates =
-                reached && judged.isPresent() ? judged.get().fates(check.requirement()) : EnumSet.noneOf(Fate.class);
-        outcomes.put(check.name(), outcomes(check, fates));
-        advice(check, written, fates);
+        found.put(check.name(), new Found(outcomes(check, fates), fates));
+        if (!written.advice().isEmpty()) {
+            advice(check, written, fates);
+        }
     }
 
     private boolean gatesOpen(Node.Check check, List<Node.Check> checks) {
@@ -147,8 +159,10 @@ final class CheckReach {
     private void when(Node.Check check, Formula when, Declaration.Check written, Optional<Possibilities> open) {
         Span span = Objects.requireNonNull(written.when()).span();
         Span declared = written.target().span();
-        boolean never = !always.canHold(when);
-        boolean neverBehind = open.isPresent() && !open.get().canHold(when);
+        Set<Fate> anywhere = always.fates(when);
+        Set<Fate> behind = open.isPresent() && open.get() != always ? open.get().fates(when) : anywhere;
+        boolean never = !Fate.canHold(anywhere);
+        boolean neverBehind = open.isPresent() && !Fate.canHold(behind);
         if (never || neverBehind) {
             rounds.claim(
                     never
@@ -157,25 +171,27 @@ final class CheckReach {
         } else {
             rounds.doubt(Code.LP433, span);
         }
-        boolean surely = always.surelyHolds(when);
+        boolean surely = Fate.surelyHolds(anywhere);
         if (surely) {
             rounds.claim(ReachDiagnostics.alwaysHolds(span, check.name() + " applies without it"));
         } else {
             rounds.doubt(Code.LP434, span);
         }
-        if (!surely && open.isPresent() && open.get().surelyHolds(when)) {
+        if (!surely && open.isPresent() && Fate.surelyHolds(behind)) {
             rounds.claim(ReachDiagnostics.saysGateAgain(span, check.name()));
         } else {
             rounds.doubt(Code.LP440, span);
         }
     }
 
-    private void requirement(Node.Check check, Declaration.Check written, Possibilities open, Possibilities judged) {
+    /** @param fates what the whole requirement can come out as where it is judged */
+    private void requirement(
+            Node.Check check, Declaration.Check written, Possibilities open, Possibilities judged, Set<Fate> fates) {
         List<Expression> texts = written.requirements();
         List<Formula> parts = texts.size() > 1 && check.requirement() instanceof Joined joined
                 ? joined.parts()
                 : List.of(check.requirement());
-        if (!judged.canHold(check.requirement())) {
+        if (!Fate.canHold(fates)) {
             Span span = texts.get(culprit(parts, judged)).span();
             problems.add(
                     always.canHold(check.requirement())
@@ -185,7 +201,11 @@ final class CheckReach {
             return;
         }
         for (int i = 0; i < parts.size(); i++) {
-            holdsAnyway(check, written, parts.get(i), texts.get(i).span(), open, judged);
+            Formula part = parts.get(i);
+            Set<Fate> own = part == check.requirement() ? fates : judged.fates(part);
+            boolean anyway = Fate.surelyHolds(always == judged ? own : always.fates(part));
+            boolean shown = !anyway && open != always && Fate.surelyHolds(open == judged ? own : open.fates(part));
+            holdsAnyway(check, written, texts.get(i).span(), anyway, shown, Fate.surelyHolds(own));
         }
     }
 
@@ -198,21 +218,18 @@ final class CheckReach {
         return 0;
     }
 
+    /**
+     * @param anyway whether a part of the requirement holds whatever is known
+     * @param shown whether the gates have shown it
+     * @param here whether it holds where the check is judged
+     */
     private void holdsAnyway(
-            Node.Check check,
-            Declaration.Check written,
-            Formula part,
-            Span span,
-            Possibilities open,
-            Possibilities judged) {
-        boolean anyway = always.surelyHolds(part);
-        boolean shown = !anyway && open.surelyHolds(part);
-        boolean here = !anyway && !shown && judged.surelyHolds(part) && written.when() != null;
+            Node.Check check, Declaration.Check written, Span span, boolean anyway, boolean shown, boolean here) {
         if (anyway) {
             rounds.claim(ReachDiagnostics.alwaysHolds(span, check.name() + " checks nothing by it"));
-        } else if (here) {
+        } else if (here && !shown && written.when() != null) {
             rounds.claim(ReachDiagnostics.alwaysHoldsWhereItApplies(
-                    span, Objects.requireNonNull(written.when()).span()));
+                    span, written.when().span()));
         } else {
             rounds.doubt(Code.LP434, span);
         }
@@ -226,8 +243,7 @@ final class CheckReach {
     private Set<Outcome> outcomes(Node.Check check, Set<Fate> fates) {
         Set<Outcome> all = EnumSet.noneOf(Outcome.class);
         fates.forEach(fate -> all.add(fate.outcome()));
-        Set<Ground.Trait> traits = EnumSet.noneOf(Ground.Trait.class);
-        traits.addAll(always.ground().traits(check.requirement()));
+        Set<Ground.Trait> traits = EnumSet.copyOf(always.ground().traits(check.requirement()));
         if (check.when() != null) {
             traits.addAll(always.ground().traits(check.when()));
         }
@@ -246,20 +262,23 @@ final class CheckReach {
         return all;
     }
 
-    private void advice(Node.Check check, Declaration.Check written, Set<Fate> fates) {
+    private static Set<Occasion> occasions(Found found) {
         Set<Occasion> possible = EnumSet.noneOf(Occasion.class);
-        Set<Outcome> known = outcomes(check.name());
         for (Occasion occasion : Occasion.values()) {
             boolean comes = switch (occasion) {
-                case HIGH -> fates.contains(Fate.HIGH);
-                case LOW -> fates.contains(Fate.LOW);
-                default -> known.contains(Outcome.valueOf(occasion.name()));
+                case HIGH -> found.fates.contains(Fate.HIGH);
+                case LOW -> found.fates.contains(Fate.LOW);
+                default -> found.outcomes.contains(Outcome.valueOf(occasion.name()));
             };
             if (comes) {
                 possible.add(occasion);
             }
         }
-        occasions.put(check.name(), possible);
+        return possible;
+    }
+
+    private void advice(Node.Check check, Declaration.Check written, Set<Fate> fates) {
+        Set<Occasion> possible = occasions(check.name());
         for (Declaration.Advice advice : written.advice()) {
             Span span = advice.outcome().span();
             Optional<Occasion> occasion = Occasion.named(advice.outcome().text());

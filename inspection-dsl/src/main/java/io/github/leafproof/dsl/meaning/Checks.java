@@ -44,7 +44,12 @@ final class Checks {
 
     List<Node.Check> understand() {
         Map<String, Set<String>> gates = new LinkedHashMap<>();
-        outline.checks.forEach((key, item) -> gates.put(key, gates(key, item)));
+        outline.checks.forEach((key, item) -> {
+            Set<String> own = gates(key, item);
+            if (!own.isEmpty()) {
+                gates.put(key, own);
+            }
+        });
         boolean circle = GateCircle.look(problems, outline, gates);
         List<Node.Check> checks = new ArrayList<>();
         outline.checks.forEach((key, item) -> {
@@ -58,6 +63,9 @@ final class Checks {
 
     /** The gates that a check names itself, and those of the stage it stands in, unless it is one of these. */
     private Set<String> gates(String key, Item<Declaration.Check> item) {
+        if (item.stageGates().isEmpty() && item.declaration().after().isEmpty()) {
+            return Set.of();
+        }
         Set<String> gates = new LinkedHashSet<>();
         boolean isStageGate = item.stageGates().stream().map(item.env()::key).anyMatch(key::equals);
         for (Target gate : item.stageGates()) {

@@ -21,13 +21,14 @@ final class DecisionReach {
     private final Problems problems;
     private final Outline outline;
     private final Possibilities always;
-    private final EveryRound rounds = new EveryRound();
+    private final EveryRound rounds;
     private final Map<Span, Boolean> settled = new HashMap<>();
 
     DecisionReach(Problems problems, Outline outline, Possibilities always) {
         this.problems = problems;
         this.outline = outline;
         this.always = always;
+        this.rounds = new EveryRound(outline.hasLoops());
     }
 
     void look(Sites sites, List<Node.Observation> observed) {

@@ -34,6 +34,9 @@ record Env(Map<String, LoopValue> loops, Map<String, Parameter> parameters) {
 
     /** The name with the rounds of its loops written in: {@code lash[intake]}. */
     String key(Target target) {
+        if (target.indexes().isEmpty()) {
+            return target.name().text();
+        }
         StringBuilder key = new StringBuilder(target.name().text());
         for (Name index : target.indexes()) {
             LoopValue value = loops.get(index.text());

@@ -16,8 +16,14 @@ final class EveryRound {
 
     private record Place(Code code, Span span) {}
 
+    private final boolean loops;
     private final Map<Place, Diagnostic> claims = new LinkedHashMap<>();
     private final Set<Place> doubts = new HashSet<>();
+
+    /** @param loops whether there are any; without them everything is said once, and no doubt need be kept */
+    EveryRound(boolean loops) {
+        this.loops = loops;
+    }
 
     /** In this round it is so. */
     void claim(Diagnostic diagnostic) {
@@ -26,7 +32,9 @@ final class EveryRound {
 
     /** In this round it is not so. */
     void doubt(Code code, Span span) {
-        doubts.add(new Place(code, span));
+        if (loops) {
+            doubts.add(new Place(code, span));
+        }
     }
 
     void report(Problems problems) {

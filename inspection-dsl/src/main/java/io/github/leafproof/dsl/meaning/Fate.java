@@ -46,6 +46,29 @@ enum Fate {
         return EnumSet.of(holds ? PASSES : FAILS);
     }
 
+    /** Whether one of these lets a condition hold. */
+    static boolean canHold(Set<Fate> fates) {
+        return fates.contains(PASSES) || fates.contains(TOLERATED);
+    }
+
+    /** Whether one of these makes a condition fail. */
+    static boolean canFail(Set<Fate> fates) {
+        return fates.contains(FAILS) || fates.contains(HIGH) || fates.contains(LOW);
+    }
+
+    /** Whether there are some, and all of them let a condition hold. */
+    static boolean surelyHolds(Set<Fate> fates) {
+        if (fates.isEmpty()) {
+            return false;
+        }
+        for (Fate fate : fates) {
+            if (!fate.holds()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     static Set<Fate> any() {
         return EnumSet.allOf(Fate.class);
     }

@@ -91,21 +91,33 @@ final class Ground {
 
     /** What the value of a formula rests on, through derived values. */
     Set<Trait> traits(Formula formula) {
-        if (formula instanceof Slot slot) {
-            return traits.getOrDefault(slot.number(), EnumSet.allOf(Trait.class));
-        }
-        if (formula instanceof Applied applied) {
-            Set<Trait> all = union(applied.arguments());
-            all.addAll(bodies.computeIfAbsent(applied.body(), body -> union(body.parts())));
-            return all;
-        }
-        return union(formula.parts());
+        Set<Trait> all = EnumSet.noneOf(Trait.class);
+        add(formula, all);
+        return all;
     }
 
-    private Set<Trait> union(List<Formula> parts) {
-        Set<Trait> all = EnumSet.noneOf(Trait.class);
-        parts.forEach(part -> all.addAll(traits(part)));
-        return all;
+    private void add(Formula formula, Set<Trait> all) {
+        if (formula instanceof Slot slot) {
+            Set<Trait> known = traits.get(slot.number());
+            all.addAll(known == null ? EnumSet.allOf(Trait.class) : known);
+        } else if (formula instanceof Applied applied) {
+            addEach(applied.arguments(), all);
+            Set<Trait> known = bodies.get(applied.body());
+            if (known == null) {
+                known = EnumSet.noneOf(Trait.class);
+                addEach(applied.body().parts(), known);
+                bodies.put(applied.body(), known);
+            }
+            all.addAll(known);
+        } else {
+            addEach(formula.parts(), all);
+        }
+    }
+
+    private void addEach(List<Formula> parts, Set<Trait> all) {
+        for (Formula part : parts) {
+            add(part, all);
+        }
     }
 
     boolean has(Formula formula, Trait trait) {

@@ -22,22 +22,23 @@ final class Held {
     private final Possible subject;
     private final @Nullable Range lower;
     private final @Nullable Range upper;
-    private final boolean exactLimits;
     private final List<Range> tolerated = new ArrayList<>();
+    private boolean exactLimits = true;
 
     Held(Possibilities possibilities, LimitsHeld held) {
         this.held = held;
         this.subject = possibilities.of(held.subject());
-        this.lower = range(possibilities, held.lower());
-        this.upper = range(possibilities, held.upper());
-        held.tolerated().forEach(each -> tolerated.add(possibilities.range(each)));
-        this.exactLimits = held.parts().stream()
-                .skip(1)
-                .allMatch(limit -> possibilities.of(limit).number().exact());
+        this.lower = held.lower() == null ? null : limit(possibilities, held.lower());
+        this.upper = held.upper() == null ? null : limit(possibilities, held.upper());
+        for (Formula each : held.tolerated()) {
+            tolerated.add(limit(possibilities, each));
+        }
     }
 
-    private static @Nullable Range range(Possibilities possibilities, @Nullable Formula limit) {
-        return limit == null ? null : possibilities.range(limit);
+    private Range limit(Possibilities possibilities, Formula limit) {
+        Possible.Numbers numbers = possibilities.of(limit).number();
+        exactLimits &= numbers.exact();
+        return numbers.range();
     }
 
     /** Whether the lower limit lies above the upper one, whatever happens: then nothing is judged. */

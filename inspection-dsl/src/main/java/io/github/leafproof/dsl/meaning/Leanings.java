@@ -5,11 +5,11 @@ import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.syntax.Declaration;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -85,13 +85,16 @@ final class Leanings {
     }
 
     private int[] of(Formula formula) {
-        Set<Integer> slots = new HashSet<>();
-        formula.slots(slots::add);
-        List<int[]> read =
-                slots.stream().map(behind::get).filter(Objects::nonNull).toList();
+        Set<int[]> read = Collections.newSetFromMap(new IdentityHashMap<>(8));
+        formula.slots(slot -> {
+            int[] leaning = behind.get(slot);
+            if (leaning != null) {
+                read.add(leaning);
+            }
+        });
         // A long chain of values that lean on the same few shares one list of them.
         return read.size() == 1
-                ? read.get(0)
+                ? read.iterator().next()
                 : read.stream().flatMapToInt(Arrays::stream).distinct().toArray();
     }
 }

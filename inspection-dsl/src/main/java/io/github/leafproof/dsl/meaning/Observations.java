@@ -108,6 +108,9 @@ final class Observations {
 
     /** A text that says the same for every engine: only names of loops may fill its holes. */
     static String fixed(Problems problems, Names names, Text text, Env env) {
+        if (text.isPlain()) {
+            return text.plain();
+        }
         Formula formula = names.expressions().text(text, env);
         if (formula == null) {
             return "";

@@ -271,6 +271,10 @@ final class Outline {
         return first == null;
     }
 
+    boolean hasLoops() {
+        return !variables.isEmpty();
+    }
+
     boolean hasAnyCheck() {
         return anyCheck;
     }

@@ -81,17 +81,16 @@ final class Possibilities {
     }
 
     boolean canHold(Formula condition) {
-        return fates(condition).stream().anyMatch(Fate::holds);
+        return Fate.canHold(fates(condition));
     }
 
     boolean canFail(Formula condition) {
-        return fates(condition).stream().anyMatch(Fate::fails);
+        return Fate.canFail(fates(condition));
     }
 
     /** Whether a condition comes out as nothing but fulfilled, where it is known at all. */
     boolean surelyHolds(Formula condition) {
-        Set<Fate> fates = fates(condition);
-        return !fates.isEmpty() && fates.stream().allMatch(Fate::holds);
+        return Fate.surelyHolds(fates(condition));
     }
 
     /** In which range a number lies. */
@@ -176,13 +175,14 @@ final class Possibilities {
 
     private Possible computed(Computed computed) {
         // A plain loop: streams within streams would take far more of the stack where formulas nest.
-        List<Possible.Numbers> numbers = new ArrayList<>();
+        List<Range> ranges = new ArrayList<>(computed.parts().size());
+        boolean exact = true;
         for (Formula part : computed.parts()) {
-            numbers.add(of(part).number());
+            Possible.Numbers numbers = of(part).number();
+            ranges.add(numbers.range());
+            exact &= numbers.exact();
         }
-        Range range = computed.rule()
-                .range(numbers.stream().map(Possible.Numbers::range).toList());
-        return new Possible.Numbers(range, numbers.stream().allMatch(Possible.Numbers::exact));
+        return new Possible.Numbers(computed.rule().range(ranges), exact);
     }
 
     private Possible either(IfElse either) {
@@ -223,7 +223,7 @@ final class Possibilities {
             all.join(fates(part), ground.has(part, Ground.Trait.LEFT_OUT));
         }
         Set<Fate> joint = all.joint();
-        boolean together = joint.stream().anyMatch(fate -> joined.and() ? fate.holds() : fate.fails());
+        boolean together = joined.and() ? Fate.canHold(joint) : Fate.canFail(joint);
         if (together && new Narrowing(this).together(joined).isEmpty()) {
             joint.removeIf(fate -> joined.and() ? fate.holds() : fate.fails());
         }

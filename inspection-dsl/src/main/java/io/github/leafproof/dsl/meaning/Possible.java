@@ -4,6 +4,7 @@ import io.github.leafproof.dsl.formula.Range;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.inspection.quantity.Dimension;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.Set;
@@ -31,10 +32,14 @@ sealed interface Possible {
         }
     }
 
-    /** A condition. */
+    /**
+     * A condition.
+     *
+     * @param fates which of them; nobody changes them any more
+     */
     record Truth(Set<Fate> fates) implements Possible {
         public Truth {
-            fates = Set.copyOf(fates);
+            fates = Collections.unmodifiableSet(fates);
         }
     }
 
