@@ -3,6 +3,7 @@ package io.github.leafproof.inspection.quantity;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** Trials of a Monte Carlo in batches, and how still their results stand (JCGM 101 clause 7.9, from memory). */
@@ -10,17 +11,25 @@ final class Batches {
     private static final double FIFTH = 0.2;
 
     private final List<double[]> values = new ArrayList<>();
-    private final List<Distribution> each = new ArrayList<>();
+    private final List<Results> each = new ArrayList<>();
 
-    private static double end(Distribution one, ToDoubleFunction<Interval> end) {
-        return one.symmetric(MonteCarlo.PROBABILITY)
-                .map(interval -> end.applyAsDouble(interval))
-                .orElse(Double.NaN);
+    /** What one batch came to; its ends are no numbers where no trial had a value. */
+    private record Results(double mean, double u, double low, double high) {
+        static Results of(Distribution batch) {
+            Optional<Interval> interval = batch.symmetric(MonteCarlo.PROBABILITY);
+            return new Results(
+                    batch.mean(),
+                    batch.standardUncertainty(),
+                    interval.map(Interval::low).orElse(Double.NaN),
+                    interval.map(Interval::high).orElse(Double.NaN));
+        }
     }
 
+    /** Takes a batch, and sorts it where it lies: sorted batches are soon put together. */
     void add(double[] batch) {
+        Arrays.sort(batch);
         values.add(batch);
-        each.add(Distribution.of(batch));
+        each.add(Results.of(Distribution.of(batch)));
     }
 
     int trials() {
@@ -39,14 +48,14 @@ final class Batches {
         if (each.size() < 2) {
             return false;
         }
-        double tolerance = MonteCarlo.tolerance(u > 0 ? u : each.get(0).standardUncertainty());
-        return stands(Distribution::mean, tolerance)
-                && stands(Distribution::standardUncertainty, tolerance)
-                && stands(one -> end(one, Interval::low), tolerance)
-                && stands(one -> end(one, Interval::high), tolerance);
+        double tolerance = MonteCarlo.tolerance(u > 0 ? u : each.get(0).u());
+        return stands(Results::mean, tolerance)
+                && stands(Results::u, tolerance)
+                && stands(Results::low, tolerance)
+                && stands(Results::high, tolerance);
     }
 
-    private boolean stands(ToDoubleFunction<Distribution> result, double tolerance) {
+    private boolean stands(ToDoubleFunction<Results> result, double tolerance) {
         double n = each.size();
         double[] results = each.stream().mapToDouble(result).toArray();
         double mean = Arrays.stream(results).average().orElseThrow();

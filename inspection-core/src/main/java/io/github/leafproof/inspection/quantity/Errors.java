@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How much a value moves with each source of error: sensitivity × standard uncertainty, with its sign.
@@ -35,6 +36,18 @@ final class Errors {
         @Override
         public int compareTo(Key other) {
             return this == other ? 0 : ORDER.compare(this, other);
+        }
+
+        /** Trials look errors up very many times; what a record brings for this is slow until Java has run for a while. */
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return this == other
+                    || (other instanceof Key key && component == key.component && source.equals(key.source));
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * source.hashCode() + component;
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
@@ -142,14 +143,20 @@ public final class Estimate {
 
     /** This amount and another; a temperature may take a temperature difference. */
     public Estimate plus(Estimate other) {
-        Dimension sum = Dimension.sum(dimension, other.dimension).orElseThrow(() -> wrong("added to", other));
-        return new Estimate(value + other.value, sum, Errors.combined(1, errors, 1, other.errors));
+        Optional<Dimension> sum = Dimension.sum(dimension, other.dimension);
+        if (sum.isEmpty()) {
+            throw wrong("added to", other);
+        }
+        return new Estimate(value + other.value, sum.get(), Errors.combined(1, errors, 1, other.errors));
     }
 
     /** This amount less another; of two temperatures, their difference. */
     public Estimate minus(Estimate other) {
-        Dimension left = Dimension.difference(dimension, other.dimension).orElseThrow(() -> wrong("reduced by", other));
-        return new Estimate(value - other.value, left, Errors.combined(1, errors, -1, other.errors));
+        Optional<Dimension> left = Dimension.difference(dimension, other.dimension);
+        if (left.isEmpty()) {
+            throw wrong("reduced by", other);
+        }
+        return new Estimate(value - other.value, left.get(), Errors.combined(1, errors, -1, other.errors));
     }
 
     /** The product; a temperature counts from absolute zero. */

@@ -1,6 +1,7 @@
 package io.github.leafproof.inspection.quantity;
 
 import java.util.Comparator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where an error comes from: the calibration of one leaf, the display of one reading, the spread of one series.
@@ -58,5 +59,20 @@ public record Source(String name, double degreesOfFreedom, Shape shape) implemen
     @Override
     public int compareTo(Source other) {
         return ORDER.compare(this, other);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other
+                || (other instanceof Source source
+                        && name.equals(source.name)
+                        && Double.compare(degreesOfFreedom, source.degreesOfFreedom) == 0
+                        && shape == source.shape);
+    }
+
+    /** Names tell sources apart, and a text remembers its own. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
     }
 }
