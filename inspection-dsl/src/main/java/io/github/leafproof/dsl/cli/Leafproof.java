@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -21,24 +22,6 @@ import picocli.CommandLine.Spec;
         description = {
             "Judges four-stroke glow engines by procedures that a shop writes itself.",
             "It defers to the engine's own instructions, local rules and qualified people."
-        },
-        subcommands = {
-            InspectCommand.class,
-            VerifyReportCommand.class,
-            MakeKeyCommand.class,
-            GuideCommand.class,
-            CardCommand.class,
-            ExplainCommand.class,
-            DrawCommand.class,
-            HistoryCommand.class,
-            VetCommand.class,
-            RehearseCommand.class,
-            ReplayCommand.class,
-            MutantsCommand.class,
-            EdgesCommand.class,
-            TidyCommand.class,
-            ReckonCommand.class,
-            WhyCommand.class
         },
         mixinStandardHelpOptions = true,
         versionProvider = Leafproof.Version.class,
@@ -72,15 +55,17 @@ final class Leafproof implements Runnable {
     static int run(Console console, String... arguments) {
         Leafproof program = new Leafproof(console);
         Ansi ansi = console.colour() ? Ansi.ON : Ansi.OFF;
-        CommandLine line = new CommandLine(program, new Commands(console))
-                .setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8))
+        CommandLine line = new CommandLine(program);
+        Verb.startedBy(arguments).forEach(verb -> line.addSubcommand(verb.command(console)));
+        line.setOut(new PrintWriter(console.out(), true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(console.err(), true, StandardCharsets.UTF_8))
                 .setColorScheme(CommandLine.Help.defaultColorScheme(ansi))
                 .setUsageHelpWidth(100)
                 .setParameterExceptionHandler((wrong, given) -> program.misused(wrong))
                 .setExecutionExceptionHandler((bug, command, result) -> program.failed(bug));
         // -3 °C in °F begins like an option and is none.
-        Objects.requireNonNull(line.getSubcommands().get("reckon")).setUnmatchedOptionsArePositionalParams(true);
+        Optional.ofNullable(line.getSubcommands().get("reckon"))
+                .ifPresent(reckon -> reckon.setUnmatchedOptionsArePositionalParams(true));
         try {
             return line.execute(arguments);
         } catch (Error outOfMemoryOrWorse) {
@@ -114,69 +99,6 @@ final class Leafproof implements Runnable {
             bug.printStackTrace(console.err());
         }
         return Exit.OUR_MISTAKE.code();
-    }
-
-    /** Makes the commands with the console they write to. */
-    private static final class Commands implements CommandLine.IFactory {
-
-        private final Console console;
-
-        Commands(Console console) {
-            this.console = console;
-        }
-
-        @Override
-        public <K> K create(Class<K> type) throws Exception {
-            if (type == InspectCommand.class) {
-                return type.cast(new InspectCommand(console));
-            }
-            if (type == VerifyReportCommand.class) {
-                return type.cast(new VerifyReportCommand(console));
-            }
-            if (type == CardCommand.class) {
-                return type.cast(new CardCommand(console));
-            }
-            if (type == MakeKeyCommand.class) {
-                return type.cast(new MakeKeyCommand(console));
-            }
-            if (type == GuideCommand.class) {
-                return type.cast(new GuideCommand(console));
-            }
-            if (type == ExplainCommand.class) {
-                return type.cast(new ExplainCommand(console));
-            }
-            if (type == DrawCommand.class) {
-                return type.cast(new DrawCommand(console));
-            }
-            if (type == HistoryCommand.class) {
-                return type.cast(new HistoryCommand(console));
-            }
-            if (type == VetCommand.class) {
-                return type.cast(new VetCommand(console));
-            }
-            if (type == RehearseCommand.class) {
-                return type.cast(new RehearseCommand(console));
-            }
-            if (type == ReplayCommand.class) {
-                return type.cast(new ReplayCommand(console));
-            }
-            if (type == EdgesCommand.class) {
-                return type.cast(new EdgesCommand(console));
-            }
-            if (type == MutantsCommand.class) {
-                return type.cast(new MutantsCommand(console));
-            }
-            if (type == ReckonCommand.class) {
-                return type.cast(new ReckonCommand(console));
-            }
-            if (type == WhyCommand.class) {
-                return type.cast(new WhyCommand(console));
-            }
-            if (type == TidyCommand.class) {
-                return type.cast(new TidyCommand(console));
-            }
-            return CommandLine.defaultFactory().create(type);
-        }
     }
 
     /** The version that the build wrote into the jar. */
