@@ -46,12 +46,26 @@ public record GapEvidence(List<FeelTrial> trials) {
 
     /** What the gap is no smaller than: the thickest leaf that entered, as measured; empty when none did. */
     public Optional<Estimate> atLeast() {
-        return trials.stream().flatMap(trial -> trial.atLeast().stream()).max(comparingDouble(Estimate::value));
+        Estimate thickest = null;
+        for (FeelTrial trial : trials) {
+            Estimate entered = trial.atLeast().orElse(null);
+            if (entered != null && (thickest == null || entered.value() > thickest.value())) {
+                thickest = entered;
+            }
+        }
+        return Optional.ofNullable(thickest);
     }
 
     /** What the gap is smaller than: the thinnest leaf that refused, as measured; empty when none did. */
     public Optional<Estimate> lessThan() {
-        return trials.stream().flatMap(trial -> trial.lessThan().stream()).min(comparingDouble(Estimate::value));
+        Estimate thinnest = null;
+        for (FeelTrial trial : trials) {
+            Estimate refused = trial.lessThan().orElse(null);
+            if (refused != null && (thinnest == null || refused.value() < thinnest.value())) {
+                thinnest = refused;
+            }
+        }
+        return Optional.ofNullable(thinnest);
     }
 
     /** The leaves offered, each once, in the order first offered. */
@@ -114,7 +128,10 @@ public record GapEvidence(List<FeelTrial> trials) {
     public List<Contradiction> contradictions(DecisionRule rule) {
         double thickest = atLeast().map(Estimate::value).orElse(Double.NEGATIVE_INFINITY);
         double thinnest = lessThan().map(Estimate::value).orElse(Double.POSITIVE_INFINITY);
-        // Nothing else can contradict; in sound evidence, which is nearly all there is, nothing is left to compare.
+        if (thickest < thinnest) {
+            // In sound evidence, which is nearly all there is, nothing is left to compare.
+            return List.of();
+        }
         List<FeelTrial> entered = trials.stream()
                 .filter(trial ->
                         trial.atLeast().filter(t -> t.value() >= thinnest).isPresent())

@@ -6,6 +6,7 @@ import io.github.leafproof.inspection.quantity.Quantity;
 import io.github.leafproof.inspection.quantity.Source;
 import io.github.leafproof.inspection.quantity.Uncertainty;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,24 +14,39 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Each leaf is a source of error of its own: its thickness may be off by as much as its uncertainty says, and by the same
  * amount every time it is offered.
- *
- * @param set the set the leaf belongs to; marking and set together name the leaf
- * @param marked the thickness stamped on it, a length above zero
- * @param measured the thickness found with a micrometer, a length above zero; null when nobody has measured it
- * @param uncertainty how well the thickness is known: of the measurement, or of the marking when never measured
- * @param calibration when it was measured
  */
-public record Leaf(
-        String set, Quantity marked, @Nullable Quantity measured, Uncertainty uncertainty, Calibration calibration)
-        implements Feeler {
+public final class Leaf implements Feeler {
 
     /** How far a marking may be off: common practice, from leaves marked 0.10 mm that measured 0.076 and 0.127 mm. */
     private static final double SHARE_A_MARKING_MAY_BE_OFF = 0.25;
 
     private static final Uncertainty BY_MICROMETER = Uncertainty.limits(Quantity.parse("0.004 mm"));
 
-    /** Refuses a thickness that is no length, or not above zero. */
-    public Leaf {
+    private final String set;
+    private final Quantity marked;
+    private final @Nullable Quantity measured;
+    private final Uncertainty uncertainty;
+    private final Calibration calibration;
+    private final String label;
+    /** Every trial with it asks for this, and every check that rests on the trial. */
+    private final Estimate thickness;
+
+    /**
+     * A leaf.
+     *
+     * @param set the set the leaf belongs to; marking and set together name the leaf
+     * @param marked the thickness stamped on it, a length above zero
+     * @param measured the thickness found with a micrometer, a length above zero; null when nobody has measured it
+     * @param uncertainty how well the thickness is known: of the measurement, or of the marking when never measured
+     * @param calibration when it was measured
+     * @throws IllegalArgumentException if a thickness is no length, or not above zero
+     */
+    public Leaf(
+            String set,
+            Quantity marked,
+            @Nullable Quantity measured,
+            Uncertainty uncertainty,
+            Calibration calibration) {
         GaugeTerms.requireName(set, "the set a leaf belongs to");
         GaugeTerms.requireLengthAboveZero(marked, "the marking of a leaf");
         if (measured != null) {
@@ -40,6 +56,14 @@ public record Leaf(
             throw new IllegalArgumentException("the uncertainty of the leaf marked " + marked
                     + " must be a length, not a " + uncertainty.dimension().words());
         }
+        this.set = set;
+        this.marked = marked;
+        this.measured = measured;
+        this.uncertainty = uncertainty;
+        this.calibration = calibration;
+        this.label = GaugeTerms.stamped(marked) + " " + marked.unit();
+        this.thickness =
+                Estimate.of(measured == null ? marked : measured, uncertainty, Source.stated(set + " " + label));
     }
 
     /** A leaf that was measured. */
@@ -76,19 +100,43 @@ public record Leaf(
         return new Leaf(set, marked, measured, uncertainty, known);
     }
 
+    /** The set the leaf belongs to. */
+    public String set() {
+        return set;
+    }
+
+    /** The thickness stamped on it. */
+    public Quantity marked() {
+        return marked;
+    }
+
+    /** The thickness found with a micrometer; null when nobody has measured it. */
+    public @Nullable Quantity measured() {
+        return measured;
+    }
+
+    /** How well the thickness is known. */
+    public Uncertainty uncertainty() {
+        return uncertainty;
+    }
+
+    /** When it was measured. */
+    public Calibration calibration() {
+        return calibration;
+    }
+
     @Override
     public String label() {
-        return GaugeTerms.stamped(marked) + " " + marked.unit();
+        return label;
     }
 
     @Override
     public Estimate thickness() {
-        Quantity thickness = measured == null ? marked : measured;
-        return Estimate.of(thickness, uncertainty, Source.stated(errorName()));
+        return thickness;
     }
 
     String errorName() {
-        return set + " " + label();
+        return set + " " + label;
     }
 
     @Override
@@ -99,5 +147,25 @@ public record Leaf(
     @Override
     public Leaf asIfMeasured() {
         return measured == null ? new Leaf(set, marked, marked, BY_MICROMETER, calibration) : this;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Leaf that
+                && set.equals(that.set)
+                && marked.equals(that.marked)
+                && Objects.equals(measured, that.measured)
+                && uncertainty.equals(that.uncertainty)
+                && calibration.equals(that.calibration);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(set, marked, measured, uncertainty, calibration);
+    }
+
+    @Override
+    public String toString() {
+        return set + " " + label;
     }
 }

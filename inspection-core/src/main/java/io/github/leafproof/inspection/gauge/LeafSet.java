@@ -52,12 +52,12 @@ public record LeafSet(String name, List<Leaf> leaves, Quantity dragBand, Quantit
 
     @Override
     public Optional<Feeler> feeler(List<Quantity> markings) {
+        if (markings.size() == 1) {
+            return leaf(markings.get(0)).map(leaf -> leaf);
+        }
         List<Leaf> chosen = new ArrayList<>();
         markings.forEach(marked -> leaf(marked).ifPresent(chosen::add));
         boolean allThereOnce = chosen.size() == markings.size() && new HashSet<>(chosen).size() == chosen.size();
-        if (!allThereOnce || chosen.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(chosen.size() == 1 ? chosen.get(0) : new LeafStack(chosen, film));
+        return allThereOnce && !chosen.isEmpty() ? Optional.of(new LeafStack(chosen, film)) : Optional.empty();
     }
 }

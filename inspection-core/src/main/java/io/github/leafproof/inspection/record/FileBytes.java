@@ -38,7 +38,12 @@ final class FileBytes {
     }
 
     static Read<byte[]> checked(String name, byte[] bytes) {
-        if (bytes.length > MOST) {
+        return fit(name, bytes, bytes.length);
+    }
+
+    /** The bytes, where a file with them is no larger than files are. */
+    static Read<byte[]> fit(String name, byte[] bytes, long whole) {
+        if (whole > MOST) {
             return refused(
                     name,
                     FileMistake.LP604,

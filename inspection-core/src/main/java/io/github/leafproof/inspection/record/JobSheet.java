@@ -31,4 +31,9 @@ public record JobSheet(
     public JobSheet {
         entries = List.copyOf(entries);
     }
+
+    /** The same heading above other entries. */
+    public JobSheet withEntries(List<Entry> others) {
+        return new JobSheet(sheet, procedure, revision, card, tray, engine, date, runningTime, others);
+    }
 }

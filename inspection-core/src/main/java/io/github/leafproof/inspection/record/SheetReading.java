@@ -3,12 +3,9 @@ package io.github.leafproof.inspection.record;
 import io.github.leafproof.inspection.quantity.Dimension;
 import io.github.leafproof.inspection.quantity.Quantity;
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** From JSON to a job sheet. */
@@ -40,7 +37,7 @@ final class SheetReading {
             @Nullable Quantity runningTime = fields.orNull("running_time", s -> Amounts.zeroOrMore(s, Dimension.TIME));
             List<Entry> entries = fields.required("entries", "what was entered, in that order")
                     .flatMap(list -> list.items("a list of entries"))
-                    .map(spots -> entries(spots, runningTime))
+                    .map(spots -> new Timeline(new HashSet<>(), null, runningTime).entries(spots))
                     .orElse(List.of());
             return spot.errors() > before
                     ? Optional.empty()
@@ -64,44 +61,5 @@ final class SheetReading {
                         fields.orNull("condition", s -> s.text("a condition in words")),
                         fields.orNull("owner", s -> s.text("an owner or a job")),
                         fields.orNull("variant", s -> s.text("a variant of the card"))));
-    }
-
-    private static List<Entry> entries(List<Spot> spots, @Nullable Quantity begunAfter) {
-        List<Entry> entries = new ArrayList<>();
-        Set<String> observed = new HashSet<>();
-        @Nullable OffsetDateTime last = null;
-        @Nullable Quantity running = begunAfter;
-        for (Spot spot : spots) {
-            @Nullable Entry entry = EntryReading.entry(spot, observed).orElse(null);
-            if (entry == null) {
-                continue;
-            }
-            notBefore(last, entry, spot);
-            last = entry.at() == null ? last : entry.at();
-            notLess(running, entry, spot);
-            running = entry.runningTime() == null ? running : entry.runningTime();
-            entries.add(entry.after(running));
-        }
-        return entries;
-    }
-
-    private static void notBefore(@Nullable OffsetDateTime last, Entry entry, Spot spot) {
-        if (last != null && entry.at() != null && entry.at().isBefore(last)) {
-            spot.complain(
-                    FileMistake.LP683,
-                    "this entry was made at " + entry.at() + ", before the one above it",
-                    "entries are a timeline; check the times, or put the entries in the order they were made");
-        }
-    }
-
-    /** An engine cannot have run less than before. */
-    private static void notLess(@Nullable Quantity before, Entry entry, Spot spot) {
-        Quantity now = entry.runningTime();
-        if (before != null && now != null && now.base() < before.base()) {
-            spot.complain(
-                    FileMistake.LP684,
-                    "the engine had run " + before + " before this entry, and " + now + " by it",
-                    "running_time is how long it has run in all, not since the last run; it never becomes less");
-        }
     }
 }

@@ -94,12 +94,17 @@ final class Spot {
 
     /** Its items, when it is a list. */
     Optional<List<Spot>> items(String what) {
+        return items(what, 0);
+    }
+
+    /** The same where they are a part of a longer list: which item of that the first one is. */
+    Optional<List<Spot>> items(String what, int first) {
         if (!(json instanceof Json.Items items)) {
             return wrongKind(what, "write it in brackets: [ … ]");
         }
         List<Spot> spots = new ArrayList<>();
         for (Json value : items.values()) {
-            spots.add(new Spot(value, trail.item(spots.size()), findings));
+            spots.add(new Spot(value, trail.item(first + spots.size()), findings));
         }
         return Optional.of(spots);
     }

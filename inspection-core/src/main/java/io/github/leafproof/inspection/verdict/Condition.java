@@ -6,11 +6,11 @@ import java.util.TreeSet;
 
 /** When a clause of a release rule applies. */
 public sealed interface Condition {
-    /** True when it holds for these outcomes. */
-    boolean holds(List<CheckOutcome> outcomes);
+    /** True when it holds for these checks. */
+    boolean holds(Tally checks);
 
     /** The names of the checks that make it hold; empty when it does not hold, or holds whatever the checks say. */
-    Set<String> because(List<CheckOutcome> outcomes);
+    Set<String> because(Tally checks);
 
     /**
      * Some check of these severities has one of these outcomes.
@@ -25,14 +25,17 @@ public sealed interface Condition {
         }
 
         @Override
-        public boolean holds(List<CheckOutcome> checks) {
-            return checks.stream().anyMatch(this::counts);
+        public boolean holds(Tally checks) {
+            return (severities.isEmpty() ? List.of(Severity.values()) : severities)
+                    .stream()
+                            .anyMatch(severity ->
+                                    outcomes.stream().anyMatch(outcome -> checks.count(severity, outcome) > 0));
         }
 
         @Override
-        public Set<String> because(List<CheckOutcome> checks) {
+        public Set<String> because(Tally checks) {
             Set<String> names = new TreeSet<>();
-            checks.stream().filter(this::counts).map(CheckOutcome::name).forEach(names::add);
+            checks.checks().filter(this::counts).map(CheckOutcome::name).forEach(names::add);
             return names;
         }
 
@@ -54,12 +57,12 @@ public sealed interface Condition {
         }
 
         @Override
-        public boolean holds(List<CheckOutcome> checks) {
-            return checks.stream().anyMatch(check -> check.name().equals(name) && outcomes.contains(check.outcome()));
+        public boolean holds(Tally checks) {
+            return checks.outcome(name).filter(outcomes::contains).isPresent();
         }
 
         @Override
-        public Set<String> because(List<CheckOutcome> checks) {
+        public Set<String> because(Tally checks) {
             return holds(checks) ? Set.of(name) : Set.of();
         }
     }
@@ -67,12 +70,12 @@ public sealed interface Condition {
     /** Holds whatever the checks say: the last clause of every rule. */
     record Always() implements Condition {
         @Override
-        public boolean holds(List<CheckOutcome> checks) {
+        public boolean holds(Tally checks) {
             return true;
         }
 
         @Override
-        public Set<String> because(List<CheckOutcome> checks) {
+        public Set<String> because(Tally checks) {
             return Set.of();
         }
     }
@@ -84,12 +87,12 @@ public sealed interface Condition {
         }
 
         @Override
-        public boolean holds(List<CheckOutcome> checks) {
+        public boolean holds(Tally checks) {
             return parts.stream().anyMatch(part -> part.holds(checks));
         }
 
         @Override
-        public Set<String> because(List<CheckOutcome> checks) {
+        public Set<String> because(Tally checks) {
             return together(parts, checks);
         }
     }
@@ -101,12 +104,12 @@ public sealed interface Condition {
         }
 
         @Override
-        public boolean holds(List<CheckOutcome> checks) {
+        public boolean holds(Tally checks) {
             return parts.stream().allMatch(part -> part.holds(checks));
         }
 
         @Override
-        public Set<String> because(List<CheckOutcome> checks) {
+        public Set<String> because(Tally checks) {
             return holds(checks) ? together(parts, checks) : Set.of();
         }
     }
@@ -114,17 +117,17 @@ public sealed interface Condition {
     /** Holds when its part does not; no check can be named for what did not happen. */
     record Not(Condition part) implements Condition {
         @Override
-        public boolean holds(List<CheckOutcome> checks) {
+        public boolean holds(Tally checks) {
             return !part.holds(checks);
         }
 
         @Override
-        public Set<String> because(List<CheckOutcome> checks) {
+        public Set<String> because(Tally checks) {
             return Set.of();
         }
     }
 
-    private static Set<String> together(List<Condition> parts, List<CheckOutcome> checks) {
+    private static Set<String> together(List<Condition> parts, Tally checks) {
         Set<String> names = new TreeSet<>();
         parts.forEach(part -> names.addAll(part.because(checks)));
         return names;

@@ -56,20 +56,30 @@ public record ReleaseRule(List<Clause> clauses) {
     }
 
     /** Decides about the engine. An engine that nobody has checked is unfinished, whatever the rule says. */
-    public Decision decide(List<CheckOutcome> outcomes) {
-        if (outcomes.isEmpty()) {
+    public Decision decide(Tally checks) {
+        if (isUnchecked(checks)) {
             return new Decision(Release.UNFINISHED, List.of());
         }
-        Clause decisive = clauses.stream()
-                .filter(clause -> clause.when().holds(outcomes))
-                .findFirst()
-                .orElseThrow();
-        Set<String> names = decisive.when().because(outcomes);
+        Clause decisive = decisive(checks);
+        Set<String> names = decisive.when().because(checks);
         return new Decision(
                 decisive.result(),
-                outcomes.stream()
-                        .map(CheckOutcome::name)
-                        .filter(names::contains)
-                        .toList());
+                checks.checks().map(CheckOutcome::name).filter(names::contains).toList());
+    }
+
+    /** What {@link #decide} decides, for whoever does not ask which checks decided it. */
+    public Release release(Tally checks) {
+        return isUnchecked(checks) ? Release.UNFINISHED : decisive(checks).result();
+    }
+
+    private static boolean isUnchecked(Tally checks) {
+        return checks.checks().findAny().isEmpty();
+    }
+
+    private Clause decisive(Tally checks) {
+        return clauses.stream()
+                .filter(clause -> clause.when().holds(checks))
+                .findFirst()
+                .orElseThrow();
     }
 }

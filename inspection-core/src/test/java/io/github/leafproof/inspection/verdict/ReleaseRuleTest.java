@@ -33,7 +33,7 @@ class ReleaseRuleTest {
     }
 
     private static Decision usual(CheckOutcome... outcomes) {
-        return ReleaseRule.usual().decide(List.of(outcomes));
+        return ReleaseRule.usual().decide(Tally.of(List.of(outcomes)));
     }
 
     @Test
@@ -74,7 +74,7 @@ class ReleaseRuleTest {
     void an_engine_nobody_has_checked_is_unfinished_and_never_ready() {
         assertThat(usual()).isEqualTo(new Decision(Release.UNFINISHED, List.of()));
         assertThat(new ReleaseRule(List.of(new Clause(Release.READY, new Always())))
-                        .decide(List.of())
+                        .decide(Tally.of(List.of()))
                         .release())
                 .isEqualTo(Release.UNFINISHED);
     }
@@ -93,16 +93,18 @@ class ReleaseRuleTest {
         CheckOutcome primed = check("prime", CRITICAL, PASSES);
         CheckOutcome box = check("box", MINOR, FAILS);
         CheckOutcome whole = check("box", MINOR, PASSES);
-        assertThat(rule.decide(List.of(box, prime))).isEqualTo(new Decision(Release.REJECT, List.of("box", "prime")));
-        assertThat(rule.decide(List.of(whole, prime))).isEqualTo(new Decision(Release.HOLD, List.of("prime")));
-        assertThat(rule.decide(List.of(box, primed))).isEqualTo(new Decision(Release.HOLD, List.of("box")));
-        assertThat(rule.decide(List.of(primed))).isEqualTo(new Decision(Release.UNFINISHED, List.of()));
-        assertThat(rule.decide(List.of(primed, whole))).isEqualTo(new Decision(Release.READY, List.of()));
+        assertThat(rule.decide(Tally.of(List.of(box, prime))))
+                .isEqualTo(new Decision(Release.REJECT, List.of("box", "prime")));
+        assertThat(rule.decide(Tally.of(List.of(whole, prime))))
+                .isEqualTo(new Decision(Release.HOLD, List.of("prime")));
+        assertThat(rule.decide(Tally.of(List.of(box, primed)))).isEqualTo(new Decision(Release.HOLD, List.of("box")));
+        assertThat(rule.decide(Tally.of(List.of(primed)))).isEqualTo(new Decision(Release.UNFINISHED, List.of()));
+        assertThat(rule.decide(Tally.of(List.of(primed, whole)))).isEqualTo(new Decision(Release.READY, List.of()));
     }
 
     @Test
     void a_condition_that_does_not_hold_names_nobody() {
-        List<CheckOutcome> outcomes = List.of(check("prime", CRITICAL, PASSES), check("box", MINOR, FAILS));
+        Tally outcomes = Tally.of(List.of(check("prime", CRITICAL, PASSES), check("box", MINOR, FAILS)));
         Condition holds = new OneCheck("box", Set.of(FAILS));
         Condition doesNot = new OneCheck("prime", Set.of(FAILS));
         assertThat(doesNot.because(outcomes)).isEmpty();

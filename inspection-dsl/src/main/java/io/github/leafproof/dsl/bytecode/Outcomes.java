@@ -6,14 +6,13 @@ import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Judge;
 import io.github.leafproof.dsl.graph.Verdict;
+import io.github.leafproof.dsl.graph.Verdicts;
 import io.github.leafproof.inspection.quantity.Slate;
 import io.github.leafproof.inspection.quantity.UnitSystem;
-import io.github.leafproof.inspection.verdict.CheckOutcome;
 import io.github.leafproof.inspection.verdict.DecisionRule;
 import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Release;
 import java.util.Collection;
-import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -73,16 +72,11 @@ public final class Outcomes {
 
     /** Takes over what the interpreter says. */
     void interpret(Figures figures) {
-        List<Verdict> verdicts = Judge.verdicts(figures.evidence());
+        Verdicts verdicts = Judge.verdicts(figures.evidence());
         for (Verdict verdict : verdicts) {
             outcomes[verdict.check().number()] = (byte) Truth.number(verdict.outcome());
         }
-        release = Truth.number(graph.release()
-                .decide(verdicts.stream()
-                        .map(verdict -> new CheckOutcome(
-                                verdict.check().name(), verdict.check().severity(), verdict.outcome()))
-                        .toList())
-                .release());
+        release = Truth.number(graph.release().release(verdicts));
     }
 
     /** A bit for each of some outcomes. */

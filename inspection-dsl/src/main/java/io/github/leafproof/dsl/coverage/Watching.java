@@ -12,7 +12,6 @@ import io.github.leafproof.dsl.graph.Verdict;
 import io.github.leafproof.dsl.meaning.Saying;
 import io.github.leafproof.dsl.meaning.Sayings;
 import io.github.leafproof.dsl.meaning.Way;
-import io.github.leafproof.inspection.verdict.CheckOutcome;
 import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.ReleaseRule;
 import io.github.leafproof.inspection.verdict.Side;
@@ -140,13 +139,9 @@ final class Watching {
     }
 
     private void release() {
-        List<CheckOutcome> outcomes = judgement.verdicts().stream()
-                .map(verdict ->
-                        new CheckOutcome(verdict.check().name(), verdict.check().severity(), verdict.outcome()))
-                .toList();
         List<ReleaseRule.Clause> clauses = judgement.graph().release().clauses();
         for (int number = 0; number < clauses.size(); number++) {
-            if (clauses.get(number).when().holds(outcomes)) {
+            if (clauses.get(number).when().holds(judgement.verdicts())) {
                 show(sayings.line(number), Way.DECIDES);
                 return;
             }

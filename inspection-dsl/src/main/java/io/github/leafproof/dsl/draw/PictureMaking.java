@@ -67,9 +67,9 @@ final class PictureMaking {
         if (judgement == null) {
             return "";
         }
-        JobSheet sheet = judgement.evidence().files().sheet().content();
+        JobSheet sheet = judgement.evidence().sheet().heading();
         String serial = sheet.engine().serial();
-        return ", " + judgement.evidence().files().card().content().model()
+        return ", " + judgement.evidence().card().content().model()
                 + (serial == null ? "" : " " + serial) + ", sheet " + sheet.sheet() + " of " + sheet.date() + ": "
                 + judgement.release().release().word().toUpperCase(Locale.ROOT);
     }

@@ -43,16 +43,7 @@ public record Base(Declaration.Rehearse written, Judgement judgement) {
         // A sheet that grows by a correction is judged on from where it was, and only what hangs on the entry is judged
         // anew.
         entries.add(new Entry(observation.name(), change.given(), true, null, null, null, null, ""));
-        JobSheet grown = new JobSheet(
-                sheet.sheet(),
-                sheet.procedure(),
-                sheet.revision(),
-                sheet.card(),
-                sheet.tray(),
-                sheet.engine(),
-                sheet.date(),
-                sheet.runningTime(),
-                entries);
+        JobSheet grown = sheet.withEntries(entries);
         return judgement
                 .continuedWith(new Document<>(grown, document.name(), document.sha256(), document.places()))
                 .value();

@@ -126,7 +126,7 @@ public final class Edges {
 
     private static List<Edge> edges(Node.Check check, Node.Observation observation, Base base, Set<Statistic> used) {
         Entered entered = base.entered(observation).orElseThrow();
-        GaugeTray tray = base.judgement().evidence().files().tray().content();
+        GaugeTray tray = base.judgement().evidence().tray().content();
         Writing writing = new Writing(base, check, observation);
         List<Edge> edges = new ArrayList<>();
         for (Axis axis : Axes.of(observation, entered, tray, used)) {

@@ -4,6 +4,7 @@ import io.github.leafproof.inspection.quantity.Estimate;
 import io.github.leafproof.inspection.quantity.MonteCarlo;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.verdict.DecisionRule;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,14 +17,18 @@ public final class Frame {
 
     private static final Value[] NONE = {};
 
-    private final Value[] slots;
+    private final IntFunction<Value> slots;
     private final Value[] arguments;
     private final DecisionRule rule;
     private final UnitSystem units;
     private final MonteCarlo.@Nullable Trial trial;
 
     private Frame(
-            Value[] slots, Value[] arguments, DecisionRule rule, UnitSystem units, MonteCarlo.@Nullable Trial trial) {
+            IntFunction<Value> slots,
+            Value[] arguments,
+            DecisionRule rule,
+            UnitSystem units,
+            MonteCarlo.@Nullable Trial trial) {
         this.slots = slots;
         this.arguments = arguments;
         this.rule = rule;
@@ -33,6 +38,11 @@ public final class Frame {
 
     /** The frame in which a check or a derived value is evaluated. It reads the given slots, not a copy of them. */
     public static Frame of(Value[] slots, DecisionRule rule, UnitSystem units) {
+        return of(number -> slots[number], rule, units);
+    }
+
+    /** The same over slots that are kept otherwise. */
+    public static Frame of(IntFunction<Value> slots, DecisionRule rule, UnitSystem units) {
         return new Frame(slots, NONE, rule, units, null);
     }
 
@@ -53,7 +63,7 @@ public final class Frame {
 
     /** The value in a slot. */
     public Value slot(int number) {
-        return slots[number];
+        return slots.apply(number);
     }
 
     Value argument(int number) {

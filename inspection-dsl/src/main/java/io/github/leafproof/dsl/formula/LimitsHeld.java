@@ -103,15 +103,17 @@ public record LimitsHeld(
             return new Value.Judged(Outcome.CONTRADICTED, Conformity.unknown(), Side.NONE);
         }
         Conformity aimed = ConformityWithin.ofGap(felt.evidence(), window.lower(), window.upper(), rule);
-        Conformity wider =
-                ConformityWithin.ofGap(felt.evidence(), window.toleratedLower(), window.toleratedUpper(), rule);
+        Conformity wider = window.isWidened()
+                ? ConformityWithin.ofGap(felt.evidence(), window.toleratedLower(), window.toleratedUpper(), rule)
+                : aimed;
         return judged(aimed, wider, rule);
     }
 
     private Value reading(Estimate reading, Window window, DecisionRule rule) {
         Conformity aimed = ConformityWithin.ofReading(reading, window.lower(), window.upper(), strict);
-        Conformity wider =
-                ConformityWithin.ofReading(reading, window.toleratedLower(), window.toleratedUpper(), strict);
+        Conformity wider = window.isWidened()
+                ? ConformityWithin.ofReading(reading, window.toleratedLower(), window.toleratedUpper(), strict)
+                : aimed;
         return judged(aimed, wider, rule);
     }
 
@@ -181,6 +183,11 @@ public record LimitsHeld(
 
         private static @Nullable Estimate limit(@Nullable Formula formula, Frame frame) {
             return formula == null ? null : Computed.estimate(Computed.number(formula, frame));
+        }
+
+        /** Whether something beyond the limits is tolerated. */
+        boolean isWidened() {
+            return toleratedLower != lower || toleratedUpper != upper;
         }
 
         boolean isUpsideDown() {

@@ -21,17 +21,17 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** What an entry means: its text or number, taken for the type of its observation and the gauge it was made with. */
 final class EntryReader {
 
     private final SheetProblems problems;
-    private final Map<String, Gauge> gauges;
+    private final Function<String, @Nullable Gauge> gauges;
 
-    EntryReader(SheetProblems problems, Map<String, Gauge> gauges) {
+    EntryReader(SheetProblems problems, Function<String, @Nullable Gauge> gauges) {
         this.problems = problems;
         this.gauges = gauges;
     }
@@ -152,7 +152,7 @@ final class EntryReader {
     private @Nullable Gauge gauge(Node.Observation observation) {
         return observation.gauge() == null
                 ? null
-                : gauges.get(observation.gauge().name());
+                : gauges.apply(observation.gauge().name());
     }
 
     private @Nullable Quantity parsed(String text, Entry entry) {
@@ -177,7 +177,7 @@ final class EntryReader {
 
     private @Nullable Value felt(Node.Observation observation, Given.Trials trials) {
         GaugeNeed need = observation.gauge();
-        if (need == null || !(gauges.get(need.name()) instanceof FeelSet set)) {
+        if (need == null || !(gauges.apply(need.name()) instanceof FeelSet set)) {
             return null;
         }
         List<FeelTrial> read = new ArrayList<>();

@@ -6,11 +6,12 @@ import io.github.leafproof.inspection.gauge.GaugeTray;
 import io.github.leafproof.inspection.record.Document;
 import io.github.leafproof.inspection.record.Entry;
 import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.OpenSheet;
 import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
+import io.github.leafproof.inspection.record.SheetChange;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
+import java.util.Objects;
 
 /**
  * What is known of one engine, typed for a graph: the facts of its card and what its job sheet says, measured with the
@@ -19,29 +20,19 @@ import java.util.Set;
 public final class Evidence {
 
     private final CheckGraph graph;
-    private final Files files;
-    private final Value[] asFound;
-    private final Value[] asLeft;
-    private final Set<Integer> adjusted;
-    private final Map<String, List<Statement>> statements;
+    private final Sources sources;
+    private final Entered entered;
     private final List<Unknown> unknown;
 
-    Evidence(
-            CheckGraph graph,
-            Files files,
-            Value[] asFound,
-            Value[] asLeft,
-            Set<Integer> adjusted,
-            Map<String, List<Statement>> statements,
-            List<Unknown> unknown) {
+    Evidence(CheckGraph graph, Sources sources, Entered entered, List<Unknown> unknown) {
         this.graph = graph;
-        this.files = files;
-        this.asFound = asFound;
-        this.asLeft = asLeft;
-        this.adjusted = Set.copyOf(adjusted);
-        this.statements = Map.copyOf(statements);
+        this.sources = sources;
+        this.entered = entered;
         this.unknown = List.copyOf(unknown);
     }
+
+    /** What a judgement rests on: card, tray, and the sheet as far as it is filled in. */
+    record Sources(Document<EngineCard> card, Document<GaugeTray> tray, OpenSheet sheet) {}
 
     /** The files that a judgement rests on. */
     public record Files(Document<EngineCard> card, Document<GaugeTray> tray, Document<JobSheet> sheet) {}
@@ -68,7 +59,7 @@ public final class Evidence {
      */
     public static Read<Evidence> of(
             CheckGraph graph, Document<EngineCard> card, Document<GaugeTray> tray, Document<JobSheet> sheet) {
-        return new EvidenceReader(graph, new Files(card, tray, sheet)).read();
+        return new EvidenceReader(graph, new Sources(card, tray, OpenSheet.of(sheet))).read();
     }
 
     /**
@@ -79,24 +70,39 @@ public final class Evidence {
      */
     public static Read<Evidence> ofAnyRevision(
             CheckGraph graph, Document<EngineCard> card, Document<GaugeTray> tray, Document<JobSheet> sheet) {
-        return new EvidenceReader(graph, new Files(card, tray, sheet)).readAnyRevision();
+        return new EvidenceReader(graph, new Sources(card, tray, OpenSheet.of(sheet))).readAnyRevision();
     }
 
     /**
      * What the same sheet says once its end has changed. Only the observations that are entered otherwise are read again.
      *
+     * @param changed these observations
      * @param sheet the sheet as it is now
      */
-    Read<Evidence> after(SheetChange change, Document<JobSheet> sheet) {
-        return new EvidenceReader(this, new Files(files.card(), files.tray(), sheet)).readAfter(change);
+    Read<Evidence> after(SheetChange change, List<Node.Observation> changed, OpenSheet sheet) {
+        return new EvidenceReader(graph, new Sources(card(), tray(), sheet)).readAfter(this, change, changed);
     }
 
     public CheckGraph graph() {
         return graph;
     }
 
+    /** The files that it rests on. Of a sheet that was filled in entry by entry the file is made when this is asked. */
     public Files files() {
-        return files;
+        return new Files(card(), tray(), sheet().document());
+    }
+
+    public Document<EngineCard> card() {
+        return sources.card();
+    }
+
+    public Document<GaugeTray> tray() {
+        return sources.tray();
+    }
+
+    /** The sheet, to go on with. */
+    public OpenSheet sheet() {
+        return sources.sheet();
     }
 
     /** The entries that were laid aside; none where the sheet was read as one of this very revision. */
@@ -106,40 +112,46 @@ public final class Evidence {
 
     /** All entries for an observation, in the order of the sheet. */
     public List<Statement> statements(Node.Observation observation) {
-        return statements.getOrDefault(observation.name(), List.of());
+        return said(observation).statements();
     }
 
     /** Whether anything was adjusted. */
     public boolean isAdjusted() {
-        return !adjusted.isEmpty();
+        return entered.adjusted() > 0;
     }
 
     /** Whether this was adjusted, so that it has a value as found and another as left. */
     public boolean isAdjusted(Node.Observation observation) {
-        return adjusted.contains(observation.slot());
+        return said(observation).isAdjusted();
+    }
+
+    /** Whether some leaf that was offered is known by its marking only. */
+    boolean restsOnMarkings() {
+        return entered.markedOnly() > 0;
     }
 
     /** The value of an observation as the engine was left. */
     public Value value(Node.Observation observation) {
-        return asLeft[observation.slot()];
+        return said(observation).left();
     }
 
-    /** All entries, by the observation. */
-    Map<String, List<Statement>> statements() {
-        return statements;
+    private Entered.Said said(Node.Observation observation) {
+        return Objects.requireNonNull(entered.said().get(observation.slot()));
     }
 
-    Set<Integer> adjusted() {
-        return adjusted;
-    }
-
-    /** A fresh copy of the slots before any adjustment; derived values still to be computed. */
-    Value[] asFound() {
-        return asFound.clone();
+    Entered entered() {
+        return entered;
     }
 
     /** A fresh copy of the slots as the engine was left; what is computed is still null. */
     public Value[] asLeft() {
-        return asLeft.clone();
+        Value[] slots = new Value[graph.slots()];
+        for (int slot = 0; slot < slots.length; slot++) {
+            Entered.Said said = entered.said().get(slot);
+            if (said != null) {
+                slots[slot] = said.left();
+            }
+        }
+        return slots;
     }
 }

@@ -1,14 +1,12 @@
 package io.github.leafproof.dsl.graph;
 
-import io.github.leafproof.dsl.formula.Value;
+import io.github.leafproof.dsl.graph.Entered.Said;
 import io.github.leafproof.inspection.quantity.UnitSystem;
-import io.github.leafproof.inspection.record.Document;
 import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.OpenSheet;
 import io.github.leafproof.inspection.record.Read;
-import io.github.leafproof.inspection.verdict.CheckOutcome;
-import io.github.leafproof.inspection.verdict.ReleaseRule;
+import io.github.leafproof.inspection.record.SheetChange;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Judges an engine: evaluates a graph over what a job sheet says. The order of the sheet's entries makes no difference,
@@ -20,50 +18,45 @@ public final class Judge {
 
     /** The verdicts as the engine was left; where something was adjusted, also as it was found. */
     public static Judgement judge(Evidence evidence, UnitSystem units) {
-        CheckGraph graph = evidence.graph();
-        Settled left = Settled.whole(graph, evidence.asLeft(), units);
-        Settled found = evidence.isAdjusted() ? Settled.whole(graph, evidence.asFound(), units) : left;
-        Settled measured = restsOnMarkings(evidence) ? Settled.whole(graph, asIfMeasured(evidence), units) : null;
-        return judgement(evidence, left, found, measured, units);
+        Settled left = Settled.whole(evidence, Said::left, units);
+        Settled found = evidence.isAdjusted() ? Settled.whole(evidence, Said::found, units) : left;
+        Settled measured =
+                evidence.entered().markedOnly() > 0 ? Settled.whole(evidence, Said::ifMeasured, units) : null;
+        return new Judgement(evidence, left, found, measured);
     }
 
-    /** The verdicts as the engine was left, in the order of the procedure, and nothing of how it was found. */
-    public static List<Verdict> verdicts(Evidence evidence) {
-        return Settled.whole(evidence.graph(), evidence.asLeft(), UnitSystem.METRIC)
-                .verdicts();
+    /** The verdicts as the engine was left, and nothing of how it was found. */
+    public static Verdicts verdicts(Evidence evidence) {
+        return Settled.whole(evidence, Said::left, UnitSystem.METRIC).verdicts();
     }
 
     /**
      * The judgement on a sheet that has changed at its end: entries were added, or the last ones taken back. Only what hangs
-     * on these is judged anew, and it comes to what {@link #judge} would say of the whole sheet. How many formulas are
-     * evaluated depends on them alone, however large the procedure is. A sheet with another heading is judged as a whole.
+     * on these is judged anew, and it comes to what {@link #judge} would say of the whole sheet. How much is done depends on
+     * them alone, however large the procedure is. A sheet with another heading is judged as a whole.
      *
      * @return the judgement, or everything in the new entries that does not go together with the procedure
      */
-    static Read<Judgement> judgeOn(Judgement before, Document<JobSheet> sheet) {
-        Evidence.Files files = before.evidence().files();
-        if (!hasSameHeading(files.sheet().content(), sheet.content())) {
-            return Evidence.of(before.graph(), files.card(), files.tray(), sheet)
+    static Read<Judgement> judgeOn(Judgement before, OpenSheet sheet) {
+        Evidence known = before.evidence();
+        if (!hasSameHeading(known.sheet().heading(), sheet.heading())) {
+            return Evidence.of(before.graph(), known.card(), known.tray(), sheet.document())
                     .map(evidence -> judge(evidence, before.units()));
         }
-        SheetChange change = SheetChange.between(files.sheet().content(), sheet.content());
-        return before.evidence().after(change, sheet).map(evidence -> judgeOn(before, evidence, change));
+        SheetChange change = SheetChange.between(known.sheet(), sheet);
+        List<Node.Observation> changed = before.graph().observationsNamed(change.names());
+        return known.after(change, changed, sheet).map(evidence -> judgeOn(before, evidence, changed));
     }
 
-    private static Judgement judgeOn(Judgement before, Evidence evidence, SheetChange change) {
-        List<Integer> changed = before.graph().observationsNamed(change.names()).stream()
-                .map(Node.Observation::slot)
-                .sorted()
-                .toList();
-        Settled left = before.left().with(evidence.asLeft(), changed);
-        Settled found = evidence.isAdjusted() ? before.found().with(evidence.asFound(), changed) : left;
+    private static Judgement judgeOn(Judgement before, Evidence evidence, List<Node.Observation> changed) {
+        Settled left = before.left().with(evidence, Said::left, changed);
+        Settled found = evidence.isAdjusted() ? before.found().with(evidence, Said::found, changed) : left;
         Settled measured = before.measured() == null ? before.left() : before.measured();
-        return judgement(
+        return new Judgement(
                 evidence,
                 left,
                 found,
-                restsOnMarkings(evidence) ? measured.with(asIfMeasured(evidence), changed) : null,
-                before.units());
+                evidence.entered().markedOnly() > 0 ? measured.with(evidence, Said::ifMeasured, changed) : null);
     }
 
     private static boolean hasSameHeading(JobSheet before, JobSheet now) {
@@ -71,35 +64,5 @@ public final class Judge {
                 && now.revision() == before.revision()
                 && now.engine().equals(before.engine())
                 && now.date().equals(before.date());
-    }
-
-    private static Judgement judgement(
-            Evidence evidence, Settled left, Settled found, @Nullable Settled measured, UnitSystem units) {
-        return new Judgement(evidence, left, found, measured, release(evidence.graph(), left.verdicts()), units);
-    }
-
-    /** Whether some leaf that was offered is known by its marking only. */
-    private static boolean restsOnMarkings(Evidence evidence) {
-        return evidence.graph().observations().stream()
-                .anyMatch(each -> evidence.value(each) instanceof Value.Felt felt && felt.neverMeasured());
-    }
-
-    /** What was given, if every leaf were what is stamped on it. */
-    private static Value[] asIfMeasured(Evidence evidence) {
-        Value[] slots = evidence.asLeft();
-        for (Node.Observation observation : evidence.graph().observations()) {
-            if (slots[observation.slot()] instanceof Value.Felt felt && felt.neverMeasured()) {
-                slots[observation.slot()] = felt.asIfMeasured();
-            }
-        }
-        return slots;
-    }
-
-    private static ReleaseRule.Decision release(CheckGraph graph, List<Verdict> verdicts) {
-        List<CheckOutcome> outcomes = verdicts.stream()
-                .map(verdict ->
-                        new CheckOutcome(verdict.check().name(), verdict.check().severity(), verdict.outcome()))
-                .toList();
-        return graph.release().decide(outcomes);
     }
 }

@@ -5,8 +5,11 @@ import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.record.Document;
 import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.OpenSheet;
 import io.github.leafproof.inspection.record.Read;
+import io.github.leafproof.inspection.verdict.Release;
 import io.github.leafproof.inspection.verdict.ReleaseRule;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -21,39 +24,35 @@ public final class Judgement {
     private final Settled left;
     private final Settled found;
     private final @Nullable Settled measured;
-    private final List<Verdict> verdicts;
-    private final ReleaseRule.Decision release;
-    private final UnitSystem units;
+    private volatile ReleaseRule.@Nullable Decision release;
 
     /**
      * @param left the engine as it was left
      * @param found as it was found; the same where nothing was adjusted
      * @param measured as if every leaf were what is stamped on it; null where all leaves were measured
      */
-    Judgement(
-            Evidence evidence,
-            Settled left,
-            Settled found,
-            @Nullable Settled measured,
-            ReleaseRule.Decision release,
-            UnitSystem units) {
+    Judgement(Evidence evidence, Settled left, Settled found, @Nullable Settled measured) {
         this.evidence = evidence;
         this.left = left;
         this.found = found;
         this.measured = measured;
-        this.verdicts = left.verdicts();
-        this.release = release;
-        this.units = units;
     }
 
     /**
      * The judgement on the same sheet, some entries longer, or with its last entries taken back: only what hangs on these is
-     * judged anew, and it is the judgement that the whole sheet gets. A sheet with another heading is judged as a whole.
+     * judged anew, and it is the judgement that the whole sheet gets. Made from {@link Evidence#sheet()}, entry by entry, it
+     * costs what depends on these entries, however long sheet and procedure are. A sheet with another heading is judged as a
+     * whole.
      *
      * @return the judgement, or everything in the new entries that does not go together with the procedure
      */
-    public Read<Judgement> continuedWith(Document<JobSheet> sheet) {
+    public Read<Judgement> continuedWith(OpenSheet sheet) {
         return Judge.judgeOn(this, sheet);
+    }
+
+    /** The same for a sheet that was read from a file: which entries are new is found by holding one against the other. */
+    public Read<Judgement> continuedWith(Document<JobSheet> sheet) {
+        return continuedWith(OpenSheet.of(sheet));
     }
 
     /**
@@ -100,15 +99,13 @@ public final class Judgement {
     }
 
     /** The verdict on each check, in the order of the procedure. */
-    public List<Verdict> verdicts() {
-        return verdicts;
+    public Verdicts verdicts() {
+        return left.verdicts();
     }
 
     /** The verdict on the check of that name. */
     public Optional<Verdict> verdict(String check) {
-        return verdicts.stream()
-                .filter(verdict -> verdict.check().name().equals(check))
-                .findFirst();
+        return verdicts().of(check);
     }
 
     /** How a check came out before anything was adjusted, where an adjustment bears on it. */
@@ -130,37 +127,49 @@ public final class Judgement {
                 : Optional.empty();
     }
 
-    /** The release, and the checks that decided it. */
+    /** The release, and the checks that decided it: all checks are looked through for these when it is first asked for. */
     public ReleaseRule.Decision release() {
-        return release;
+        ReleaseRule.Decision known = release;
+        if (known == null) {
+            known = graph().release().decide(verdicts());
+            release = known;
+        }
+        return known;
+    }
+
+    /** How the engine is released, without the checks that decided it: told at once, however many there are. */
+    public Release released() {
+        return graph().release().release(verdicts());
     }
 
     public UnitSystem units() {
-        return units;
+        return left.units();
     }
 
     /** The values of all slots as the engine was left, as a copy. */
     Value[] slots() {
-        return left.slots().clone();
+        Value[] slots = new Value[graph().slots()];
+        Arrays.setAll(slots, left::value);
+        return slots;
     }
 
     /** The values as the engine was left, for putting a check's verdict into words. */
     public Frame frame(Node.Check check) {
-        return Frame.of(left.slots(), check.rule(), units);
+        return Frame.of(left::value, check.rule(), units());
     }
 
     /** The values as the engine was left, conditions decided with the procedure's own confidence. */
     public Frame frame() {
-        return Frame.of(left.slots(), graph().rule(), units);
+        return Frame.of(left::value, graph().rule(), units());
     }
 
     /** The values as the engine was found, conditions decided with the procedure's own confidence. */
     public Frame frameAsFound() {
-        return Frame.of(found.slots(), graph().rule(), units);
+        return Frame.of(found::value, graph().rule(), units());
     }
 
     /** The values as the engine was found, before any adjustment. */
     public Frame frameAsFound(Node.Check check) {
-        return Frame.of(found.slots(), check.rule(), units);
+        return Frame.of(found::value, check.rule(), units());
     }
 }

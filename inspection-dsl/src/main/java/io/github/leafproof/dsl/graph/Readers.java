@@ -3,6 +3,7 @@ package io.github.leafproof.dsl.graph;
 import io.github.leafproof.dsl.formula.Formula;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
@@ -76,7 +77,7 @@ final class Readers {
     }
 
     /** Everything that hangs on some slots, near or far; its size is that of the work. */
-    Reach reach(List<Integer> slots) {
+    Reach reach(Collection<Integer> slots) {
         Set<Integer> reached = new TreeSet<>(slots);
         Deque<Integer> open = new ArrayDeque<>(reached);
         Set<Integer> places = new TreeSet<>();

@@ -32,13 +32,13 @@ final class SheetProblems {
     /** Whoever has so many to mend needs no more of them. */
     private static final int MOST_PROBLEMS = 500;
 
-    private final Evidence.Files files;
+    private final Evidence.Sources sources;
     private final String sheet;
     private final List<Problem> found = new ArrayList<>();
 
-    SheetProblems(Evidence.Files files) {
-        this.files = files;
-        this.sheet = files.sheet().name();
+    SheetProblems(Evidence.Sources sources) {
+        this.sources = sources;
+        this.sheet = sources.sheet().name();
     }
 
     boolean any() {
@@ -74,7 +74,7 @@ final class SheetProblems {
         add(
                 "LP671",
                 sheet,
-                files.sheet().place("$.procedure"),
+                sources.sheet().place("$.procedure"),
                 "the sheet is for the procedure " + given + ", not for " + wanted,
                 "judge it with " + given + ", or begin a sheet for " + wanted);
     }
@@ -83,7 +83,7 @@ final class SheetProblems {
         add(
                 "LP672",
                 sheet,
-                files.sheet().place("$.revision"),
+                sources.sheet().place("$.revision"),
                 "the sheet is for revision " + given + " of " + name + ", and this is revision " + wanted,
                 "judge it with the revision it was made for; after looking through what changed, set its revision to "
                         + wanted);
@@ -114,8 +114,8 @@ final class SheetProblems {
     void noGauge(GaugeNeed need, List<String> known) {
         add(
                 "LP673",
-                files.tray().name(),
-                files.tray().place("$.gauges"),
+                sources.tray().name(),
+                sources.tray().place("$.gauges"),
                 "the tray has no gauge called " + need.name() + ", which must be " + need.words(),
                 nearest(need.name(), known, "add it to the tray"));
     }
@@ -123,8 +123,8 @@ final class SheetProblems {
     void otherGauge(GaugeNeed need, Gauge gauge) {
         add(
                 "LP674",
-                files.tray().name(),
-                files.tray().place("$.gauges"),
+                sources.tray().name(),
+                sources.tray().place("$.gauges"),
                 need.name() + " must be " + need.words() + ", and the tray's is "
                         + GaugeNeed.metBy(gauge).words(),
                 "name another gauge in the procedure, or correct the tray");
@@ -135,7 +135,7 @@ final class SheetProblems {
         add(
                 "LP675",
                 sheet,
-                files.sheet().place("$.engine.variant"),
+                sources.sheet().place("$.engine.variant"),
                 "the card of " + model + " has no variant " + variant,
                 nearest(variant, known, all + "; unknown is an answer too"));
     }

@@ -79,7 +79,7 @@ record Adjusting(
         if (here.isPresent()) {
             return here;
         }
-        List<Entry> entries = standing.sheet().content().entries();
+        List<Entry> entries = standing.judgement().evidence().sheet().entries();
         for (int at = entries.size() - 1; at >= 0; at--) {
             Entry entry = entries.get(at);
             boolean measured =

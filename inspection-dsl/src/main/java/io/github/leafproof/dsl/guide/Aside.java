@@ -28,7 +28,7 @@ final class Aside {
         this.reckoner = Reckoner.in(standing.inspector().units())
                 .with(
                         standing.basis().card().content(),
-                        standing.sheet().content().engine().variant());
+                        standing.heading().engine().variant());
     }
 
     String help(Look look) {

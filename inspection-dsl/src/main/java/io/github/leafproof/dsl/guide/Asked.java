@@ -42,7 +42,7 @@ record Asked(
     static Asked of(NextStep step, Standing standing) {
         boolean begun = step.reason() == NextStep.Reason.MORE;
         Feeler offer = begun && step.leaf() instanceof NextLeaf.Try advised ? advised.feeler() : null;
-        String variant = standing.sheet().content().engine().variant();
+        String variant = standing.heading().engine().variant();
         Optional<Fact> box = standing.basis().card().content().fact("box", variant);
         return new Asked(
                 step.observation(),
@@ -50,7 +50,7 @@ record Asked(
                 offer,
                 box.map(fact -> fact instanceof Fact.Words words ? words.words() : List.<String>of())
                         .orElse(List.of()),
-                standing.sheet().content().date(),
+                standing.heading().date(),
                 standing.inspector().units());
     }
 

@@ -9,6 +9,8 @@ import io.github.leafproof.inspection.gauge.FeelSet;
 import io.github.leafproof.inspection.gauge.Gauge;
 import io.github.leafproof.inspection.record.Entry;
 import io.github.leafproof.inspection.verdict.Outcome;
+import io.github.leafproof.inspection.verdict.Severity;
+import io.github.leafproof.inspection.verdict.Tally;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -113,7 +115,7 @@ final class StepText {
         Lines lines = look.lines();
         lines.line("");
         lines.block("", progress(standing, look));
-        String release = standing.judgement().release().release().word();
+        String release = standing.judgement().released().word();
         lines.block("", "Nothing is left to ask for. It comes to: " + release.toUpperCase(Locale.ROOT) + ".");
         String behind = new WhyText(standing, look).leftBehind();
         lines.block("  ", "An empty line writes the sheet and the report. back, go and undo lead back.");
@@ -131,9 +133,13 @@ final class StepText {
     }
 
     private static void count(List<String> counts, Standing standing, String word, Set<Outcome> outcomes) {
-        long found = standing.judgement().verdicts().stream()
-                .filter(verdict -> outcomes.contains(verdict.outcome()))
-                .count();
+        Tally tally = standing.judgement().verdicts();
+        int found = 0;
+        for (Severity severity : Severity.values()) {
+            found += outcomes.stream()
+                    .mapToInt(outcome -> tally.count(severity, outcome))
+                    .sum();
+        }
         if (found > 0) {
             counts.add(String.format(Locale.ROOT, "%d %s", found, word));
         }

@@ -31,7 +31,7 @@ final class Sighting {
         this.judgement = judgement;
         this.graph = judgement.graph();
         this.look = look;
-        this.lasting = judgement.evidence().files().tray().content().gauges().stream()
+        this.lasting = judgement.evidence().tray().content().gauges().stream()
                 .map(Gauge::lastingErrors)
                 .flatMap(Set::stream)
                 .collect(Collectors.toSet());
@@ -87,7 +87,7 @@ final class Sighting {
 
     /** Which tray it was measured with, to the last letter. */
     String tray() {
-        return judgement.evidence().files().tray().sha256();
+        return judgement.evidence().tray().sha256();
     }
 
     private static int slot(Node node) {

@@ -39,7 +39,7 @@ final class Gauges {
 
     static List<Element> of(Judgement judgement) {
         Evidence evidence = judgement.evidence();
-        Gauges gauges = new Gauges(evidence.files().sheet().content().date());
+        Gauges gauges = new Gauges(evidence.sheet().heading().date());
         judgement.graph().observations().forEach(observation -> gauges.look(evidence, observation));
         return gauges.sections();
     }
@@ -51,8 +51,7 @@ final class Gauges {
                 felt.evidence().leaves().forEach(leaf -> note(leaves, leaf, observation));
             } else if (observation.gauge() != null
                     && (value instanceof Value.Amount || value instanceof Value.Readings)) {
-                evidence.files()
-                        .tray()
+                evidence.tray()
                         .content()
                         .gauge(observation.gauge().name())
                         .ifPresent(gauge -> note(instruments, gauge, observation));

@@ -82,7 +82,7 @@ public final class Explaining {
         Evidence.Files files = of.evidence().files();
         Verdict verdict = of.verdicts().get(check.number());
         return new Explanation.Judged(
-                Reporting.engine(files),
+                Reporting.engine(of.evidence()),
                 Report.Input.of(files.sheet()),
                 Report.Input.of(files.card()),
                 Report.Input.of(files.tray()),
@@ -124,9 +124,7 @@ public final class Explaining {
             return new Explanation.Fact(fact.name(), meaning, null, null);
         }
         Value value = frame.slot(fact.slot());
-        String source = value instanceof Value.Missing
-                ? null
-                : FactSource.of(name, judgement.evidence().files());
+        String source = value instanceof Value.Missing ? null : FactSource.of(name, judgement.evidence());
         return new Explanation.Fact(fact.name(), meaning, shown(fact, value, frame), source);
     }
 

@@ -10,16 +10,16 @@ final class FactSource {
 
     private FactSource() {}
 
-    static String of(String fact, Evidence.Files files) {
+    static String of(String fact, Evidence evidence) {
         boolean sheet = CardFact.named(fact)
                 .filter(known -> known.keeper() == CardFact.Keeper.SHEET)
                 .isPresent();
         if (sheet) {
-            return "the sheet " + files.sheet().name();
+            return "the sheet " + evidence.sheet().name();
         }
-        EngineCard card = files.card().content();
-        String variant = files.sheet().content().engine().variant();
-        String name = "the card " + files.card().name();
+        EngineCard card = evidence.card().content();
+        String variant = evidence.sheet().heading().engine().variant();
+        String name = "the card " + evidence.card().name();
         if (variant != null && card.variants().getOrDefault(variant, Map.of()).containsKey(fact)) {
             return name + ", variant " + variant;
         }

@@ -25,7 +25,7 @@ final class GaugeNotes {
 
     private GaugeNotes(Evidence evidence) {
         this.evidence = evidence;
-        this.day = evidence.files().sheet().content().date();
+        this.day = evidence.sheet().heading().date();
     }
 
     static List<String> of(Judgement judgement) {
@@ -59,8 +59,7 @@ final class GaugeNotes {
         if (value instanceof Value.Felt felt) {
             felt.evidence().leaves().forEach(leaf -> look(leaf, observation.name()));
         } else if ((value instanceof Value.Amount || value instanceof Value.Readings) && observation.gauge() != null) {
-            evidence.files()
-                    .tray()
+            evidence.tray()
                     .content()
                     .gauge(observation.gauge().name())
                     .filter(gauge -> gauge instanceof ReadingInstrument instrument

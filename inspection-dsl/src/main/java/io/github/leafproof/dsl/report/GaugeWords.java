@@ -29,9 +29,9 @@ final class GaugeWords {
     /** A line for the gauge, and one for each of its leaves that was offered. */
     static List<String> of(Judgement judgement, GaugeNeed need, List<Node.Observation> observed) {
         Evidence evidence = judgement.evidence();
-        GaugeWords words = new GaugeWords(evidence.files().sheet().content().date());
+        GaugeWords words = new GaugeWords(evidence.sheet().heading().date());
         List<String> lines = new ArrayList<>();
-        evidence.files().tray().content().gauge(need.name()).ifPresent(gauge -> {
+        evidence.tray().content().gauge(need.name()).ifPresent(gauge -> {
             lines.addAll(words.of(gauge));
             offered(evidence, gauge, observed).forEach(leaf -> lines.add(words.of(leaf)));
         });

@@ -5,7 +5,6 @@ import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.graph.Verdict;
 import io.github.leafproof.dsl.report.Parting.Kind;
 import io.github.leafproof.dsl.report.Parting.Link;
-import io.github.leafproof.inspection.verdict.CheckOutcome;
 import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Release;
 import io.github.leafproof.inspection.verdict.ReleaseRule;
@@ -23,14 +22,10 @@ final class PartingRelease {
         if (judgement.release().release() == expected) {
             throw new IllegalArgumentException("the release came out as expected");
         }
-        List<CheckOutcome> outcomes = judgement.verdicts().stream()
-                .map(verdict ->
-                        new CheckOutcome(verdict.check().name(), verdict.check().severity(), verdict.outcome()))
-                .toList();
         List<ReleaseRule.Clause> clauses = judgement.graph().release().clauses();
         List<Link> links = new ArrayList<>();
         for (ReleaseRule.Clause clause : clauses) {
-            boolean holds = clause.when().holds(outcomes);
+            boolean holds = clause.when().holds(judgement.verdicts());
             Link link = Link.of(Kind.RULE, "release", RuleWords.of(clause), holds ? "this decides" : "does not hold");
             boolean missed = !holds && clause.result() == expected;
             Link told = holds ? link.with(because(judgement)) : link;

@@ -65,7 +65,7 @@ public final class Reporting {
                 Report.Input.of(files.sheet()),
                 Report.Input.of(files.card()),
                 Report.Input.of(files.tray()),
-                engine(files),
+                engine(judgement.evidence()),
                 files.sheet().content().date(),
                 judgement.release().release(),
                 ReleaseWords.of(judgement),
@@ -100,9 +100,9 @@ public final class Reporting {
         return notes;
     }
 
-    static Report.Engine engine(Evidence.Files files) {
-        EngineCard card = files.card().content();
-        SheetEngine engine = files.sheet().content().engine();
+    static Report.Engine engine(Evidence evidence) {
+        EngineCard card = evidence.card().content();
+        SheetEngine engine = evidence.sheet().heading().engine();
         return new Report.Engine(card.model(), card.maker(), engine.serial(), engine.variant(), engine.condition());
     }
 

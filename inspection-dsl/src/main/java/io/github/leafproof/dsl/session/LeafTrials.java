@@ -67,7 +67,6 @@ final class LeafTrials {
         return observation.type() instanceof Type.Gap && observation.gauge() != null
                 ? judgement
                         .evidence()
-                        .files()
                         .tray()
                         .content()
                         .gauge(observation.gauge().name())

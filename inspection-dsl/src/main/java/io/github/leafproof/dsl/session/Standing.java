@@ -2,6 +2,7 @@ package io.github.leafproof.dsl.session;
 
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
+import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.dsl.graph.StepOrder;
@@ -12,6 +13,7 @@ import io.github.leafproof.inspection.record.Document;
 import io.github.leafproof.inspection.record.Entry;
 import io.github.leafproof.inspection.record.Given;
 import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.OpenSheet;
 import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.record.Report;
@@ -36,7 +38,6 @@ public final class Standing {
     private final Inspector inspector;
     private final Ties ties;
     private final Course course;
-    private final Document<JobSheet> sheet;
     private final Judgement judgement;
     /** What somebody went back to; null where the best next step is asked for. */
     private final @Nullable String focus;
@@ -44,18 +45,11 @@ public final class Standing {
     private volatile @Nullable Ahead ahead;
 
     private Standing(
-            Basis basis,
-            Inspector inspector,
-            Ties ties,
-            Course course,
-            Document<JobSheet> sheet,
-            Judgement judgement,
-            @Nullable String focus) {
+            Basis basis, Inspector inspector, Ties ties, Course course, Judgement judgement, @Nullable String focus) {
         this.basis = basis;
         this.inspector = inspector;
         this.ties = ties;
         this.course = course;
-        this.sheet = sheet;
         this.judgement = judgement;
         this.focus = focus;
     }
@@ -68,50 +62,51 @@ public final class Standing {
      */
     static Read<Standing> of(Basis basis, Inspector inspector, String name, JobSheet heading, List<Act> acts) {
         Course course = Course.of(acts);
-        Read<Document<JobSheet>> sheet = readBack(name, heading, course.entries());
+        Read<OpenSheet> sheet = filledIn(name, heading, course.entries());
         return sheet.value()
-                .map(document -> basis.procedure()
-                        .judgement(basis.card(), basis.tray(), document, inspector.units())
-                        .map(judgement -> new Standing(
-                                basis, inspector, Ties.of(basis.graph()), course, document, judgement, null)))
+                .map(whole -> basis.procedure()
+                        .judgement(basis.card(), basis.tray(), whole.document(), inspector.units())
+                        .map(judgement ->
+                                new Standing(basis, inspector, Ties.of(basis.graph()), course, judgement, null)))
                 .orElseGet(() -> new Read.Refused<>(sheet.problems()));
     }
 
-    private static Read<Document<JobSheet>> readBack(String name, JobSheet sheet, List<Entry> entries) {
-        JobSheet filledIn = new JobSheet(
-                sheet.sheet(),
-                sheet.procedure(),
-                sheet.revision(),
-                sheet.card(),
-                sheet.tray(),
-                sheet.engine(),
-                sheet.date(),
-                sheet.runningTime(),
-                entries);
-        return SheetFile.parse(name, SheetFile.toJson(filledIn).getBytes(StandardCharsets.UTF_8));
+    private static Read<OpenSheet> filledIn(String name, JobSheet heading, List<Entry> entries) {
+        Read<OpenSheet> sheet = SheetFile.parse(name, SheetFile.toJson(heading).getBytes(StandardCharsets.UTF_8))
+                .map(OpenSheet::of);
+        for (Entry entry : entries) {
+            if (sheet.value().isPresent()) {
+                sheet = sheet.orElseThrow().with(entry);
+            }
+        }
+        return sheet;
     }
 
     /** How it stands after one more act; only what hangs on its entry is judged anew. Refused, where it makes no sense. */
     Read<Standing> after(Act act) {
-        Course next = course.after(act);
-        boolean isSame = next.entries().equals(course.entries());
-        if (isSame) {
-            return new Read.Done<>(with(next, sheet, judgement, act), List.of());
+        OpenSheet sheet = judgement.evidence().sheet();
+        if (act instanceof Act.Entered entered) {
+            Read<OpenSheet> longer = sheet.with(entered.entry());
+            return longer.value()
+                    .map(with -> after(act, with, longer.problems()))
+                    .orElseGet(() -> new Read.Refused<>(longer.problems()));
         }
-        Read<Document<JobSheet>> longer = readBack(sheet.name(), sheet.content(), next.entries());
-        if (longer.value().isEmpty()) {
-            return new Read.Refused<>(longer.problems());
-        }
-        Document<JobSheet> document = longer.orElseThrow();
-        Read<Judgement> judged = judgement.continuedWith(document);
+        boolean takesBackEntry = act instanceof Act.TookBack
+                && course.last().filter(Act.Entered.class::isInstance).isPresent();
+        return takesBackEntry
+                ? after(act, sheet.withoutLast(), List.of())
+                : new Read.Done<>(with(act, judgement), List.of());
+    }
+
+    private Read<Standing> after(Act act, OpenSheet sheet, List<Problem> warnings) {
+        Read<Judgement> judged = judgement.continuedWith(sheet);
         return judged.value()
-                .<Read<Standing>>map(
-                        found -> new Read.Done<>(with(next, document, found, act), newIn(longer.problems(), document)))
+                .<Read<Standing>>map(found -> new Read.Done<>(with(act, found), warnings))
                 .orElseGet(() -> new Read.Refused<>(judged.problems()));
     }
 
-    private Standing with(Course next, Document<JobSheet> nextSheet, Judgement nextJudgement, Act act) {
-        return new Standing(basis, inspector, ties, next, nextSheet, nextJudgement, focusAfter(act));
+    private Standing with(Act act, Judgement next) {
+        return new Standing(basis, inspector, ties, course.after(act), next, focusAfter(act));
     }
 
     /** Somebody who took something back is asked for it again, and who did what they went back to is done with it. */
@@ -122,16 +117,9 @@ public final class Standing {
         return focus != null && !focus.equals(Course.subject(act)) ? focus : null;
     }
 
-    /** What looks odd about the last entry; what was odd before was told before. */
-    private static List<Problem> newIn(List<Problem> warnings, Document<JobSheet> document) {
-        List<Entry> entries = document.content().entries();
-        String last = entries.isEmpty() ? "" : entries.get(entries.size() - 1).place();
-        return warnings.stream().filter(warning -> warning.place().equals(last)).toList();
-    }
-
     /** The same with somebody at this observation. */
     Standing at(@Nullable String observation) {
-        return new Standing(basis, inspector, ties, course, sheet, judgement, observation);
+        return new Standing(basis, inspector, ties, course, judgement, observation);
     }
 
     /** The same with somebody one step further back; the same where there is none. */
@@ -152,7 +140,12 @@ public final class Standing {
 
     /** The sheet as it stands: what would be written now, and the digest that its file would have. */
     public Document<JobSheet> sheet() {
-        return sheet;
+        return judgement.evidence().files().sheet();
+    }
+
+    /** The sheet without its entries. */
+    public JobSheet heading() {
+        return judgement.evidence().sheet().heading();
     }
 
     /** What it all comes to so far. */
@@ -177,8 +170,15 @@ public final class Standing {
 
     /** What was entered for an observation, the oldest first. */
     public List<Entry> entries(String observation) {
-        return sheet.content().entries().stream()
-                .filter(entry -> entry.observe().equals(observation))
+        return basis
+                .graph()
+                .node(observation)
+                .map(node -> node instanceof Node.Observation known
+                        ? judgement.evidence().statements(known)
+                        : null)
+                .stream()
+                .flatMap(List::stream)
+                .map(Evidence.Statement::entry)
                 .toList();
     }
 

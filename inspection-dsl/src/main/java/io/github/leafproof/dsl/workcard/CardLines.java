@@ -125,7 +125,6 @@ final class CardLines {
         return observation.gauge() == null
                 ? null
                 : blank.evidence()
-                        .files()
                         .tray()
                         .content()
                         .gauge(observation.gauge().name())

@@ -8,13 +8,24 @@ import io.github.leafproof.dsl.Workshop;
 import io.github.leafproof.dsl.coverage.Impossible;
 import io.github.leafproof.dsl.diagnostic.Diagnostic;
 import io.github.leafproof.dsl.diagnostic.DiagnosticPrinter;
+import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Evidence;
+import io.github.leafproof.dsl.graph.Judge;
+import io.github.leafproof.dsl.graph.Judgement;
+import io.github.leafproof.dsl.graph.Node;
 import io.github.leafproof.dsl.layout.GraphWords;
 import io.github.leafproof.dsl.source.SourceText;
 import io.github.leafproof.inspection.mechanism.Mechanisms;
 import io.github.leafproof.inspection.quantity.UnitSystem;
+import io.github.leafproof.inspection.record.Document;
+import io.github.leafproof.inspection.record.Entry;
+import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.OpenSheet;
 import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
+import io.github.leafproof.inspection.verdict.Outcome;
+import io.github.leafproof.inspection.verdict.Severity;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
@@ -45,6 +56,69 @@ class MadeProceduresTest {
                 .isEqualTo(GraphWords.of(whole.graph()).lines().toList());
     }
 
+    @Property(tries = 40, seed = "1")
+    void entry_by_entry_there_and_back_it_comes_to_what_the_whole_sheet_comes_to(@ForAll long seed) {
+        Chance chance = Chance.of(seed);
+        Workshop empty = bench(MadeProcedure.of(chance));
+        CheckGraph graph = empty.compiled().graph();
+        Document<JobSheet> whole =
+                empty.entries(MadeSheet.entries(graph, chance)).sheetRead();
+        Judgement judgement = Judge.judge(empty.evidence(graph).orElseThrow(), UnitSystem.METRIC);
+        OpenSheet sheet = judgement.evidence().sheet();
+        for (Entry entry : whole.content().entries()) {
+            sheet = sheet.with(entry).orElseThrow();
+            judgement = judgedOn(judgement, sheet);
+            while (chance.oneIn(4) && sheet.size() > 0) {
+                Entry last = sheet.last().orElseThrow();
+                judgement = judgedOn(judgement, sheet.withoutLast());
+                judgement = judgedOn(judgement, sheet.withoutLast().with(last).orElseThrow());
+                sheet = judgement.evidence().sheet();
+            }
+        }
+        while (sheet.size() > 0) {
+            sheet = sheet.withoutLast();
+            judgement = judgedOn(judgement, sheet);
+        }
+    }
+
+    private static Judgement judgedOn(Judgement before, OpenSheet sheet) {
+        Judgement judged = before.continuedWith(sheet).orElseThrow();
+        Judgement anew = Judge.judge(
+                Evidence.of(
+                                judged.graph(),
+                                judged.evidence().card(),
+                                judged.evidence().tray(),
+                                sheet.document())
+                        .orElseThrow(),
+                UnitSystem.METRIC);
+        assertThat(told(judged)).isEqualTo(told(anew));
+        return judged;
+    }
+
+    /** All that a judgement answers. */
+    private static List<Object> told(Judgement judgement) {
+        List<Object> told = new ArrayList<>();
+        told.add(judgement.release());
+        told.add(judgement.released());
+        told.add(judgement.worthDoing());
+        for (Node.Check check : judgement.graph().checks()) {
+            told.add(judgement.verdicts().get(check.number()));
+            told.add(judgement.asFound(check));
+            told.add(judgement.asIfMeasured(check));
+        }
+        for (Severity severity : Severity.values()) {
+            for (Outcome outcome : Outcome.values()) {
+                told.add(judgement.verdicts().count(severity, outcome));
+            }
+        }
+        for (Node.Observation observation : judgement.graph().observations()) {
+            told.add(judgement.evidence().value(observation).toString());
+            told.add(judgement.evidence().statements(observation).toString());
+            told.add(judgement.evidence().isAdjusted(observation));
+        }
+        return told;
+    }
+
     @Test
     void chance_leaves_nothing_out_that_procedures_are_made_of() {
         String made = LongStream.range(0, 500)
@@ -59,10 +133,14 @@ class MadeProceduresTest {
                         .toList());
     }
 
+    private static Workshop bench(MadeProcedure made) {
+        return Workshop.of(made.text())
+                .card("\"choke\": false,", "\"choke\": false, \"shop\": { " + made.shopFacts() + " },");
+    }
+
     static void assertCompilesAndIsJudged(Chance chance) {
         MadeProcedure made = MadeProcedure.of(chance);
-        Workshop empty = Workshop.of(made.text())
-                .card("\"choke\": false,", "\"choke\": false, \"shop\": { " + made.shopFacts() + " },");
+        Workshop empty = bench(made);
         List<Diagnostic> errors = Invariants.compiled(empty.procedure()).diagnostics().stream()
                 .filter(Diagnostic::isError)
                 .toList();

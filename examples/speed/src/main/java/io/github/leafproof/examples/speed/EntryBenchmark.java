@@ -5,8 +5,8 @@ import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judge;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.inspection.quantity.UnitSystem;
-import io.github.leafproof.inspection.record.Document;
-import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.OpenSheet;
+import io.github.leafproof.inspection.verdict.Release;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -21,8 +21,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * A sheet of a long procedure: judged as a whole; judged on after one more entry; and a procedure that is nothing but the part
- * that hangs on this entry.
+ * A sheet of a long procedure, its verdicts and its release: judged as a whole; judged on after one more entry, from the entry
+ * as the sheet has it; and a procedure that is nothing but the part that hangs on this entry.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -39,30 +39,29 @@ public class EntryBenchmark {
     private final Evidence partAlone = part.evidence(part.compiled(), part.sheet());
     private Evidence whole = partAlone;
     private Judgement before = Judge.judge(partAlone, UnitSystem.METRIC);
-    private Document<JobSheet> grown = part.sheet();
+    private OpenSheet grown = OpenSheet.of(part.sheet());
 
     @Setup
     public void judgeButForOneEntry() {
         LongWork work = new LongWork(checks);
         Procedure procedure = work.compiled();
-        Document<JobSheet> sheet = work.sheet();
-        whole = work.evidence(procedure, sheet);
+        whole = work.evidence(procedure, work.sheet());
         before = Judge.judge(work.evidence(procedure, work.sheetButForOneEntry()), UnitSystem.METRIC);
-        grown = sheet;
+        grown = before.evidence().sheet().with(work.lastEntry()).orElseThrow();
     }
 
     @Benchmark
-    public Judgement whole() {
-        return Judge.judge(whole, UnitSystem.METRIC);
+    public Release whole() {
+        return Judge.judge(whole, UnitSystem.METRIC).released();
     }
 
     @Benchmark
-    public Judgement oneEntryMore() {
-        return before.continuedWith(grown).orElseThrow();
+    public Release oneEntryMore() {
+        return before.continuedWith(grown).orElseThrow().released();
     }
 
     @Benchmark
-    public Judgement thatPartAlone() {
-        return Judge.judge(partAlone, UnitSystem.METRIC);
+    public Release thatPartAlone() {
+        return Judge.judge(partAlone, UnitSystem.METRIC).released();
     }
 }

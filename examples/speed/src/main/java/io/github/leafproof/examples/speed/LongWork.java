@@ -9,9 +9,11 @@ import io.github.leafproof.inspection.engine.EngineCard;
 import io.github.leafproof.inspection.gauge.GaugeTray;
 import io.github.leafproof.inspection.record.CardFile;
 import io.github.leafproof.inspection.record.Document;
+import io.github.leafproof.inspection.record.Entry;
 import io.github.leafproof.inspection.record.JobSheet;
 import io.github.leafproof.inspection.record.SheetFile;
 import io.github.leafproof.inspection.record.TrayFile;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -59,6 +61,12 @@ record LongWork(int checks) {
     Document<JobSheet> sheetButForOneEntry() {
         String entries = pairs(ENTRIES, ",\n");
         return read(entries.substring(0, entries.lastIndexOf(",\n")));
+    }
+
+    /** What was felt of the last gap. */
+    Entry lastEntry() {
+        List<Entry> entries = sheet().content().entries();
+        return entries.get(entries.size() - 1);
     }
 
     Evidence evidence(Procedure procedure, Document<JobSheet> sheet) {
