@@ -48,8 +48,8 @@ public final class Measure {
             case "units" -> page.write(table, besideOurs("", run(UnitsBenchmark.class), "ns"));
             case "start" -> page.write(table, new ColdStart(page.project()).table());
             default ->
-                throw new IllegalArgumentException(
-                        table + " is no table: there are judging, sheets, checks, entry, compiling, rules, units, start");
+                throw new IllegalArgumentException(table
+                        + " is no table: there are judging, sheets, checks, entry, compiling, rules, units, start");
         }
     }
 
