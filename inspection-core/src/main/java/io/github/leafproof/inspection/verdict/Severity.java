@@ -1,8 +1,8 @@
 package io.github.leafproof.inspection.verdict;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** How much hangs on a check. */
 public enum Severity {
@@ -13,15 +13,22 @@ public enum Severity {
     /** Worth knowing and worth putting right. */
     MINOR;
 
+    private static final List<Severity> ALL = List.of(values());
+
+    private final String word = name().toLowerCase(Locale.ROOT);
+
     /** The severity as files and people spell it. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT);
+        return word;
     }
 
     /** The severity with this {@link #word()}. */
     public static Optional<Severity> named(String word) {
-        return Stream.of(values())
-                .filter(severity -> severity.word().equals(word))
-                .findFirst();
+        for (Severity severity : ALL) {
+            if (severity.word.equals(word)) {
+                return Optional.of(severity);
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -6,6 +6,7 @@ parser grammar InspectionParser;
 options {
     tokenVocab = InspectionLexer;
     superClass = BoundedParser;
+    contextSuperClass = LeanContext;
 }
 
 // ---- declarations ------------------------------------------------------------------------------------------------

@@ -12,7 +12,6 @@ import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -29,7 +28,7 @@ public final class CheckGraph {
     private final Identity identity;
     private final Parts parts;
     private final Map<String, Node> byName;
-    private final Map<Integer, Node> bySlot;
+    private final Node[] bySlot;
     private final List<Integer> checkOrder;
     private final SettlingOrder settlingOrder;
     private volatile @Nullable Readers readers;
@@ -94,7 +93,7 @@ public final class CheckGraph {
         nodes.addAll(parts.observations());
         nodes.addAll(parts.derived());
         nodes.addAll(parts.checks());
-        Map<String, Node> index = new HashMap<>();
+        Map<String, Node> index = new HashMap<>(2 * nodes.size());
         for (Node node : nodes) {
             if (index.put(node.name(), node) != null) {
                 throw new IllegalArgumentException("two nodes are named " + node.name());
@@ -103,11 +102,11 @@ public final class CheckGraph {
         return index;
     }
 
-    private static Map<Integer, Node> indexBySlot(Parts parts) {
-        Map<Integer, Node> index = new HashMap<>();
-        parts.facts().forEach(fact -> index.put(fact.slot(), fact));
-        parts.observations().forEach(observation -> index.put(observation.slot(), observation));
-        parts.derived().forEach(derived -> index.put(derived.slot(), derived));
+    private static Node[] indexBySlot(Parts parts) {
+        Node[] index = new Node[slots(parts)];
+        parts.facts().forEach(fact -> index[fact.slot()] = fact);
+        parts.observations().forEach(observation -> index[observation.slot()] = observation);
+        parts.derived().forEach(derived -> index[derived.slot()] = derived);
         return index;
     }
 
@@ -190,6 +189,10 @@ public final class CheckGraph {
 
     /** How many slots an evaluation needs. */
     public int slots() {
+        return bySlot.length;
+    }
+
+    private static int slots(Parts parts) {
         return parts.facts().size()
                 + parts.observations().size()
                 + parts.derived().size();
@@ -279,7 +282,7 @@ public final class CheckGraph {
 
     /** The fact, observation or derived value of a slot. */
     Node inSlot(int slot) {
-        return Objects.requireNonNull(bySlot.get(slot));
+        return bySlot[slot];
     }
 
     /** Made when it is first asked for: whoever only judges whole sheets does without. */
@@ -307,12 +310,12 @@ public final class CheckGraph {
             check.when().slots(reader);
         }
         while (!open.isEmpty()) {
-            if (bySlot.get(open.remove()) instanceof Node.Derived derived) {
+            if (bySlot[open.remove()] instanceof Node.Derived derived) {
                 derived.formula().slots(reader);
             }
         }
         return read.stream()
-                .map(bySlot::get)
+                .map(this::inSlot)
                 .flatMap(node -> node instanceof Node.Observation observation ? Stream.of(observation) : Stream.of())
                 .toList();
     }

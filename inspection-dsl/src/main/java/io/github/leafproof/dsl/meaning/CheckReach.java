@@ -84,17 +84,12 @@ final class CheckReach {
         return order;
     }
 
-    private Item<Declaration.Check> item(Node.Check check) {
-        return Objects.requireNonNull(outline.checks.get(check.name()));
-    }
-
     private Declaration.Check written(Node.Check check) {
-        return item(check).declaration();
+        return Objects.requireNonNull(outline.checks.get(check.name())).declaration();
     }
 
     private void look(Node.Check check, List<Node.Check> checks) {
-        Item<Declaration.Check> item = item(check);
-        Declaration.Check written = item.declaration();
+        Declaration.Check written = written(check);
         boolean reached = gatesOpen(check, checks);
         Optional<Possibilities> open = behindGates(always, check, checks);
         Optional<Possibilities> judged = open;

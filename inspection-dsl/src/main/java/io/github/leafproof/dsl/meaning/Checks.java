@@ -15,6 +15,7 @@ import io.github.leafproof.inspection.verdict.DecisionRule;
 import io.github.leafproof.inspection.verdict.Severity;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,7 +32,7 @@ final class Checks {
     private final Names names;
     private final Confidences confidences;
     private final DecisionRule usual;
-    private final Map<String, Integer> numbers;
+    private final Map<String, Integer> gateNumbers = new HashMap<>();
 
     Checks(Problems problems, Outline outline, Names names, Confidences confidences, DecisionRule usual) {
         this.problems = problems;
@@ -39,7 +40,13 @@ final class Checks {
         this.names = names;
         this.confidences = confidences;
         this.usual = usual;
-        this.numbers = Understanding.numbered(outline.checks.keySet());
+        int number = 0;
+        for (Map.Entry<String, Item<Declaration.Check>> each : outline.checks.entrySet()) {
+            if (each.getValue().declaration().gate()) {
+                gateNumbers.put(each.getKey(), number);
+            }
+            number++;
+        }
     }
 
     List<Node.Check> understand() {
@@ -52,12 +59,14 @@ final class Checks {
         });
         boolean circle = GateCircle.look(problems, outline, gates);
         List<Node.Check> checks = new ArrayList<>();
-        outline.checks.forEach((key, item) -> {
-            Node.Check check = check(key, item, circle ? Set.of() : gates.getOrDefault(key, Set.of()));
+        int number = 0;
+        for (Map.Entry<String, Item<Declaration.Check>> each : outline.checks.entrySet()) {
+            Set<String> own = circle ? Set.of() : gates.getOrDefault(each.getKey(), Set.of());
+            Node.Check check = check(number++, each.getKey(), each.getValue(), own);
             if (check != null) {
                 checks.add(check);
             }
-        });
+        }
         return checks;
     }
 
@@ -100,7 +109,7 @@ final class Checks {
         }
     }
 
-    private Node.@Nullable Check check(String key, Item<Declaration.Check> item, Set<String> gates) {
+    private Node.@Nullable Check check(int number, String key, Item<Declaration.Check> item, Set<String> gates) {
         Declaration.Check check = item.declaration();
         Env env = item.env();
         Severity severity = severity(check);
@@ -126,8 +135,7 @@ final class Checks {
         }
         Formula requirement = requirements.size() == 1 ? requirements.get(0) : new Joined(true, requirements);
         List<Integer> after =
-                gates.stream().map(gate -> numbers.getOrDefault(gate, 0)).toList();
-        int number = numbers.getOrDefault(key, 0);
+                gates.stream().map(gate -> gateNumbers.getOrDefault(gate, 0)).toList();
         return new Node.Check(
                 number,
                 key,

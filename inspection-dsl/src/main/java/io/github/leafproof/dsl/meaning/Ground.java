@@ -5,13 +5,14 @@ import io.github.leafproof.dsl.formula.Formula;
 import io.github.leafproof.dsl.formula.Slot;
 import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.graph.Node;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** What a procedure can know of each of its slots, before any condition is taken to hold. */
 final class Ground {
@@ -36,34 +37,39 @@ final class Ground {
         ASKED
     }
 
-    private final Map<Integer, Possible> possible = new HashMap<>();
-    private final Map<Integer, Set<Trait>> traits = new HashMap<>();
-    private final Map<Integer, Node.Derived> derived = new HashMap<>();
+    /** What is known of a slot, by its number. */
+    private final List<@Nullable Known> slots;
+
     private final IdentityHashMap<Formula, Set<Trait>> bodies = new IdentityHashMap<>();
     private final long mostSteps;
     private long steps;
 
+    /** @param derived what computes it, where something does */
+    private record Known(Possible possible, Set<Trait> traits, Node.@Nullable Derived derived) {}
+
     /** @param checks how many checks there are to think through */
     Ground(List<Node.Fact> facts, List<Node.Observation> observed, List<Node.Derived> inOrder, int checks) {
         mostSteps = STEPS + STEPS_FOR_EACH * (observed.size() + inOrder.size() + checks);
-        facts.forEach(fact -> {
-            possible.put(fact.slot(), Possible.of(fact.type()));
-            traits.put(fact.slot(), traits(fact.type(), false));
-        });
-        observed.forEach(each -> {
-            possible.put(each.slot(), Possible.of(each.type()));
+        slots = new ArrayList<>(Collections.nCopies(facts.size() + observed.size() + inOrder.size(), null));
+        for (Node.Fact fact : facts) {
+            slots.set(fact.slot(), new Known(Possible.of(fact.type()), traits(fact.type(), false), null));
+        }
+        for (Node.Observation each : observed) {
             Set<Trait> own = traits(each.type(), each.optional() || each.when() != null);
             if (each.gauge() != null && own.contains(Trait.MEASURED)) {
                 own.add(Trait.GAUGED);
             }
-            traits.put(each.slot(), own);
-        });
+            slots.set(each.slot(), new Known(Possible.of(each.type()), own, null));
+        }
         Possibilities possibilities = new Possibilities(this);
         for (Node.Derived each : inOrder) {
-            derived.put(each.slot(), each);
-            traits.put(each.slot(), traits(each.formula()));
-            possible.put(each.slot(), possibilities.of(each.formula()));
+            Possible possible = possibilities.of(each.formula());
+            slots.set(each.slot(), new Known(possible, traits(each.formula()), each));
         }
+    }
+
+    private @Nullable Known known(int slot) {
+        return slot < slots.size() ? slots.get(slot) : null;
     }
 
     private static Set<Trait> traits(Type type, boolean leftOut) {
@@ -82,11 +88,13 @@ final class Ground {
     }
 
     Possible of(int slot) {
-        return possible.getOrDefault(slot, new Possible.Anything());
+        Known known = known(slot);
+        return known == null ? new Possible.Anything() : known.possible;
     }
 
     Optional<Node.Derived> derived(int slot) {
-        return Optional.ofNullable(derived.get(slot));
+        Known known = known(slot);
+        return Optional.ofNullable(known == null ? null : known.derived);
     }
 
     /** What the value of a formula rests on, through derived values. */
@@ -98,8 +106,8 @@ final class Ground {
 
     private void add(Formula formula, Set<Trait> all) {
         if (formula instanceof Slot slot) {
-            Set<Trait> known = traits.get(slot.number());
-            all.addAll(known == null ? EnumSet.allOf(Trait.class) : known);
+            Known known = known(slot.number());
+            all.addAll(known == null ? EnumSet.allOf(Trait.class) : known.traits);
         } else if (formula instanceof Applied applied) {
             addEach(applied.arguments(), all);
             Set<Trait> known = bodies.get(applied.body());

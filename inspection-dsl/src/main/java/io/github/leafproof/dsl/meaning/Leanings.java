@@ -6,10 +6,8 @@ import io.github.leafproof.dsl.message.StructureDiagnostics;
 import io.github.leafproof.dsl.syntax.Declaration;
 import java.util.Arrays;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -27,36 +25,37 @@ final class Leanings {
     private static final int LINE = 20;
 
     private final Sizes sizes;
-    /** The observations behind each slot that has some. */
-    private final Map<Integer, int[]> behind = new HashMap<>();
+    /** The observations behind each slot; none behind a fact of the engine. */
+    private final int[][] behind;
 
     private long all;
 
-    private Leanings(Sizes sizes, List<Node.Observation> observations) {
-        this.sizes = sizes;
-        observations.forEach(observation -> behind.put(observation.slot(), new int[] {observation.slot()}));
+    private Leanings(Names names, List<Node.Observation> observations) {
+        this.sizes = names.sizes();
+        this.behind = new int[names.slots()][];
+        Arrays.fill(behind, new int[0]);
+        observations.forEach(observation -> behind[observation.slot()] = new int[] {observation.slot()});
     }
 
     /**
      * Says where it becomes too much.
      *
-     * @param derived derived values, each after all that it reads
+     * @param names what every value stands for
      */
     static void look(
             Problems problems,
             Outline outline,
-            Sizes sizes,
+            Names names,
             List<Node.Observation> observations,
-            List<Node.Derived> derived,
             List<Node.Check> checks) {
-        Leanings leanings = new Leanings(sizes, observations);
-        for (Node.Derived value : derived) {
+        Leanings leanings = new Leanings(names, observations);
+        for (Node.Derived value : names.derived()) {
             int[] leaning = leanings.of(value.formula());
             if (leanings.isTooMuch(leaning, leanings.steps(value.formula()))) {
                 report(problems, outline.lets.get(value.name()));
                 return;
             }
-            leanings.behind.put(value.slot(), leaning);
+            leanings.behind[value.slot()] = leaning;
         }
         for (Node.Check check : checks) {
             int[] leaning = leanings.of(check.requirement());
@@ -87,9 +86,8 @@ final class Leanings {
     private int[] of(Formula formula) {
         Set<int[]> read = Collections.newSetFromMap(new IdentityHashMap<>(8));
         formula.slots(slot -> {
-            int[] leaning = behind.get(slot);
-            if (leaning != null) {
-                read.add(leaning);
+            if (behind[slot].length > 0) {
+                read.add(behind[slot]);
             }
         });
         // A long chain of values that lean on the same few shares one list of them.

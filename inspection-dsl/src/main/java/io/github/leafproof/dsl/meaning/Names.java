@@ -75,6 +75,11 @@ final class Names {
         return List.copyOf(derived);
     }
 
+    /** How many slots there are so far. */
+    int slots() {
+        return slots;
+    }
+
     /** Whether a place stands in the file that the procedure's heading stands in, and not in one that it brings in. */
     boolean isInMainFile(Span span) {
         Declaration.Header header = outline.header;

@@ -12,9 +12,7 @@ import io.github.leafproof.dsl.syntax.Declaration;
 import io.github.leafproof.dsl.syntax.ProcedureText;
 import io.github.leafproof.inspection.verdict.DecisionRule;
 import io.github.leafproof.inspection.verdict.ReleaseRule;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -90,7 +88,7 @@ public final class Understanding {
             }
             // A misspelt name leaves another unused; who mends the one need not hear of the other.
             new Unused(problems, outline, names).look();
-            Leanings.look(problems, outline, names.sizes(), observed, names.derived(), judged);
+            Leanings.look(problems, outline, names, observed, judged);
             new UnusedBench(problems, outline).look(bench.states(), observed);
         }
         List<Diagnostic> found = problems.inFileOrder();
@@ -163,14 +161,5 @@ public final class Understanding {
                         .map(part ->
                                 new CheckGraph.Part(part.name(), part.source().sha256()))
                         .toList());
-    }
-
-    /** Each thing by its number of occurrence, for those that must tell where in a list a name stands. */
-    static Map<String, Integer> numbered(Iterable<String> keys) {
-        Map<String, Integer> numbers = new HashMap<>();
-        for (String key : keys) {
-            numbers.put(key, numbers.size());
-        }
-        return numbers;
     }
 }

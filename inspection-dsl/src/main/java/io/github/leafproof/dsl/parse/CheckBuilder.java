@@ -70,7 +70,7 @@ final class CheckBuilder extends InspectionParserBaseVisitor<@Nullable Span> {
             List<InspectionParser.NameContext> written) {
         Target target = named;
         List<InspectionParser.NameContext> words = new ArrayList<>(written);
-        Optional<InspectionParser.NameContext> behind = nameBehind(context, title);
+        Optional<InspectionParser.NameContext> behind = nameBehind(context, named, title);
         if (behind.isPresent()) {
             // The word that stands where the name should says what it would say behind the title.
             Name name = things.name(behind.get());
@@ -93,10 +93,10 @@ final class CheckBuilder extends InspectionParserBaseVisitor<@Nullable Span> {
 
     /** {@code check critical cold "Cold"}: the name, where what belongs behind the title has taken its place. */
     private static Optional<InspectionParser.NameContext> nameBehind(
-            InspectionParser.CheckContext context, Text title) {
+            InspectionParser.CheckContext context, Target named, Text title) {
         if (context.text() == null
-                || context.target().name().size() > 1
-                || !HEADING.contains(context.target().getText())) {
+                || !named.indexes().isEmpty()
+                || !HEADING.contains(named.name().text())) {
             return Optional.empty();
         }
         List<InspectionParser.NameContext> names = context.name().stream()

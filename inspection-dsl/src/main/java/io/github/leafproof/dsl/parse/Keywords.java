@@ -11,7 +11,7 @@ import org.antlr.v4.runtime.misc.IntervalSet;
 final class Keywords {
 
     /** Words that begin a declaration. */
-    static final IntervalSet ITEMS = set(
+    static final KeywordSet ITEMS = set(
             InspectionLexer.LANGUAGE,
             InspectionLexer.PROCEDURE,
             InspectionLexer.APPLIES,
@@ -31,7 +31,7 @@ final class Keywords {
             InspectionLexer.REHEARSE);
 
     /** Words that begin a clause of a check. */
-    static final IntervalSet CHECK_CLAUSES = set(
+    static final KeywordSet CHECK_CLAUSES = set(
             InspectionLexer.AFTER,
             InspectionLexer.WHEN,
             InspectionLexer.REQUIRE,
@@ -40,7 +40,7 @@ final class Keywords {
             InspectionLexer.BECAUSE);
 
     /** Words that begin a clause of an observation. */
-    static final IntervalSet OBSERVE_CLAUSES = set(
+    static final KeywordSet OBSERVE_CLAUSES = set(
             InspectionLexer.WITH,
             InspectionLexer.SETUP,
             InspectionLexer.ASK,
@@ -50,11 +50,11 @@ final class Keywords {
             InspectionLexer.WHEN);
 
     /** Words that begin a step of a rehearsal. */
-    static final IntervalSet STEPS =
+    static final KeywordSet STEPS =
             set(InspectionLexer.ENGINE, InspectionLexer.GAUGES, InspectionLexer.ENTER, InspectionLexer.EXPECT);
 
     /** Words that stand at the beginning of something, so never within parentheses. */
-    static final IntervalSet NEVER_INSIDE = ITEMS.or(set(
+    static final KeywordSet NEVER_INSIDE = KeywordSet.of(ITEMS.or(set(
             InspectionLexer.AFTER,
             InspectionLexer.WHEN,
             InspectionLexer.WITH,
@@ -62,17 +62,17 @@ final class Keywords {
             InspectionLexer.REQUIRE,
             InspectionLexer.ADVISE,
             InspectionLexer.BECAUSE,
-            InspectionLexer.WHILE));
+            InspectionLexer.WHILE)));
 
     /** Words that can be names too. */
-    static final IntervalSet NAMES =
-            or(set(InspectionLexer.NAME), IntervalSet.of(InspectionLexer.ACCEPTANCE, InspectionLexer.VARIANT));
+    static final KeywordSet NAMES = KeywordSet.of(
+            set(InspectionLexer.NAME).or(IntervalSet.of(InspectionLexer.ACCEPTANCE, InspectionLexer.VARIANT)));
 
     /** Words that the language keeps to itself. */
-    static final IntervalSet RESERVED = IntervalSet.of(InspectionLexer.LANGUAGE, InspectionLexer.PER);
+    static final KeywordSet RESERVED = KeywordSet.of(IntervalSet.of(InspectionLexer.LANGUAGE, InspectionLexer.PER));
 
     /** What continues an expression. */
-    static final IntervalSet OPERATORS = set(
+    static final KeywordSet OPERATORS = set(
             InspectionLexer.PLUS,
             InspectionLexer.MINUS,
             InspectionLexer.PLUS_MINUS,
@@ -96,12 +96,8 @@ final class Keywords {
 
     private Keywords() {}
 
-    private static IntervalSet set(int... types) {
-        return new IntervalSet(types);
-    }
-
-    private static IntervalSet or(IntervalSet one, IntervalSet other) {
-        return one.or(other);
+    private static KeywordSet set(int... types) {
+        return KeywordSet.of(new IntervalSet(types));
     }
 
     /** Whether a word may be a name. */

@@ -13,8 +13,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.antlr.v4.runtime.BailErrorStrategy;
-import org.antlr.v4.runtime.CommonTokenStream;
-import org.antlr.v4.runtime.ListTokenSource;
 import org.antlr.v4.runtime.Token;
 import org.antlr.v4.runtime.atn.PredictionMode;
 import org.antlr.v4.runtime.misc.ParseCancellationException;
@@ -210,7 +208,7 @@ public final class ProcedureParser {
     }
 
     private static InspectionParser parser(Words words, int nesting) {
-        InspectionParser parser = new InspectionParser(new CommonTokenStream(new ListTokenSource(words.list())));
+        InspectionParser parser = new InspectionParser(new WordStream(words));
         parser.removeErrorListeners();
         parser.allowNesting(nesting);
         return parser;

@@ -82,6 +82,9 @@ public final class Damage {
 
     /** Whether a part of this stretch is lost, or something right before or behind it. */
     public boolean touches(Span span) {
+        if (isNone()) {
+            return false;
+        }
         NavigableMap<Integer, Integer> ends = endsByStart.get(span.source());
         Map.Entry<Integer, Integer> last = ends == null ? null : ends.floorEntry(span.end());
         return last != null && last.getValue() >= span.start();
