@@ -19,7 +19,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Fork(2)
-@Warmup(iterations = 5, time = 1)
+@Warmup(iterations = 10, time = 3)
 @Measurement(iterations = 5, time = 1)
 @OperationsPerInvocation(RulesBenchmark.RULES)
 public class RulesBenchmark {
