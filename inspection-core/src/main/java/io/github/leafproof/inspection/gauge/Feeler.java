@@ -17,7 +17,12 @@ public sealed interface Feeler permits Leaf, LeafStack {
 
     /** True when one of the leaves was never measured, so that its thickness rests on the marking alone. */
     default boolean neverMeasured() {
-        return leaves().stream().anyMatch(leaf -> leaf.measured() == null);
+        for (Leaf leaf : leaves()) {
+            if (leaf.measured() == null) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /**

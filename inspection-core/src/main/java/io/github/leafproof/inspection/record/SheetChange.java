@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Predicate;
 
 /**
  * How the entries of one sheet became those of another: the last ones were taken back, others were added.
@@ -63,13 +62,17 @@ public record SheetChange(List<Entry> takenBack, List<Entry> added) {
 
     /** The entries for an observation that there are now, of those that there were. */
     public List<Entry> of(String observation, List<Entry> before) {
-        long gone = takenBack.stream().filter(isFor(observation)).count();
-        List<Entry> entries = new ArrayList<>(before.subList(0, before.size() - (int) gone));
-        added.stream().filter(isFor(observation)).forEach(entries::add);
+        List<Entry> entries = new ArrayList<>(before);
+        for (Entry gone : takenBack) {
+            if (gone.observe().equals(observation)) {
+                entries.remove(entries.size() - 1);
+            }
+        }
+        for (Entry entry : added) {
+            if (entry.observe().equals(observation)) {
+                entries.add(entry);
+            }
+        }
         return entries;
-    }
-
-    private static Predicate<Entry> isFor(String observation) {
-        return entry -> entry.observe().equals(observation);
     }
 }

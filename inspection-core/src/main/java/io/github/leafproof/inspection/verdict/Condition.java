@@ -19,6 +19,9 @@ public sealed interface Condition {
      * @param outcomes the outcomes that count
      */
     record AnyCheck(Set<Severity> severities, Set<Outcome> outcomes) implements Condition {
+
+        private static final Set<Severity> ALL = Set.of(Severity.values());
+
         public AnyCheck {
             severities = Set.copyOf(severities);
             outcomes = Set.copyOf(outcomes);
@@ -26,10 +29,14 @@ public sealed interface Condition {
 
         @Override
         public boolean holds(Tally checks) {
-            return (severities.isEmpty() ? List.of(Severity.values()) : severities)
-                    .stream()
-                            .anyMatch(severity ->
-                                    outcomes.stream().anyMatch(outcome -> checks.count(severity, outcome) > 0));
+            for (Severity severity : severities.isEmpty() ? ALL : severities) {
+                for (Outcome outcome : outcomes) {
+                    if (checks.count(severity, outcome) > 0) {
+                        return true;
+                    }
+                }
+            }
+            return false;
         }
 
         @Override

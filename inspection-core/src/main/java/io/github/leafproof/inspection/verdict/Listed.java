@@ -11,6 +11,11 @@ record Listed(List<CheckOutcome> listed) implements Tally {
     }
 
     @Override
+    public boolean isEmpty() {
+        return listed.isEmpty();
+    }
+
+    @Override
     public int count(Severity severity, Outcome outcome) {
         return (int) listed.stream()
                 .filter(check -> check.severity() == severity && check.outcome() == outcome)

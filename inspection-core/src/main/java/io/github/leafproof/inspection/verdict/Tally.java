@@ -10,6 +10,9 @@ import java.util.stream.Stream;
  */
 public interface Tally {
 
+    /** Whether there are no checks at all. */
+    boolean isEmpty();
+
     /** How many checks of this severity have this outcome. */
     int count(Severity severity, Outcome outcome);
 

@@ -64,7 +64,12 @@ public sealed interface Value {
 
         /** Whether some leaf that was offered is known by its marking only. */
         public boolean neverMeasured() {
-            return evidence.trials().stream().anyMatch(trial -> trial.feeler().neverMeasured());
+            for (FeelTrial trial : evidence.trials()) {
+                if (trial.feeler().neverMeasured()) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         /** The same trials if every leaf were what is stamped on it. */

@@ -32,6 +32,7 @@ public final class CheckGraph {
     private final List<Integer> checkOrder;
     private final SettlingOrder settlingOrder;
     private volatile @Nullable Readers readers;
+    private volatile @Nullable Ties ties;
 
     CheckGraph(Identity identity, Parts parts) {
         this.identity = identity;
@@ -220,7 +221,7 @@ public final class CheckGraph {
 
     /** The observations that decide whether one is asked for; none where it always is. */
     public List<Node.Observation> decidingOn(Node.Observation observation) {
-        return Questions.deciding(this, observation);
+        return ties().deciding(observation);
     }
 
     /** What an observation bears on: values, checks, advice, and what waits for these. */
@@ -273,11 +274,14 @@ public final class CheckGraph {
 
     /** The observations of these names, in the order of the procedure. */
     List<Node.Observation> observationsNamed(Set<String> names) {
-        return names.stream()
-                .map(byName::get)
-                .flatMap(node -> node instanceof Node.Observation observation ? Stream.of(observation) : Stream.of())
-                .sorted(Comparator.comparingInt(observation -> readers().placeOf(observation.slot())))
-                .toList();
+        List<Node.Observation> found = new ArrayList<>();
+        for (String name : names) {
+            if (byName.get(name) instanceof Node.Observation observation) {
+                found.add(observation);
+            }
+        }
+        found.sort(Comparator.comparingInt(observation -> readers().placeOf(observation.slot())));
+        return found;
     }
 
     /** The fact, observation or derived value of a slot. */
@@ -291,6 +295,16 @@ public final class CheckGraph {
         if (known == null) {
             known = Readers.of(this);
             readers = known;
+        }
+        return known;
+    }
+
+    /** What hangs on what; worked out when it is first asked for. */
+    public Ties ties() {
+        Ties known = ties;
+        if (known == null) {
+            known = Ties.of(this);
+            ties = known;
         }
         return known;
     }

@@ -4,11 +4,9 @@ import io.github.leafproof.dsl.formula.Formula;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -17,16 +15,24 @@ import org.jspecify.annotations.Nullable;
 final class Readers {
 
     private final CheckGraph graph;
-    private final Map<Integer, List<Integer>> values = new HashMap<>();
-    private final Map<Integer, List<Integer>> askings = new HashMap<>();
-    private final Map<Integer, List<Integer>> checks = new HashMap<>();
-    private final Map<Integer, List<Integer>> advised = new HashMap<>();
-    private final Map<Integer, List<Integer>> waiting = new HashMap<>();
-    private final Map<Integer, Integer> places = new HashMap<>();
+    /** By slot, who reads it; by check, who waits for it. */
+    private final List<List<Integer>> values;
+
+    private final List<List<Integer>> askings;
+    private final List<List<Integer>> checks;
+    private final List<List<Integer>> advised;
+    private final List<List<Integer>> waiting;
+    private final int[] places;
     private final int[] turns;
 
     private Readers(CheckGraph graph) {
         this.graph = graph;
+        this.values = nobody(graph.slots());
+        this.askings = nobody(graph.slots());
+        this.checks = nobody(graph.slots());
+        this.advised = nobody(graph.slots());
+        this.waiting = nobody(graph.checks().size());
+        this.places = new int[graph.slots()];
         List<Node.Derived> derived = graph.derived();
         for (int place = 0; place < derived.size(); place++) {
             note(values, derived.get(place).formula(), place);
@@ -34,7 +40,7 @@ final class Readers {
         List<Node.Observation> observations = graph.observations();
         for (int place = 0; place < observations.size(); place++) {
             note(askings, observations.get(place).when(), place);
-            places.put(observations.get(place).slot(), place);
+            places[observations.get(place).slot()] = place;
         }
         for (Node.Check check : graph.checks()) {
             note(checks, check.requirement(), check.number());
@@ -52,14 +58,22 @@ final class Readers {
         return new Readers(graph);
     }
 
-    private static void note(Map<Integer, List<Integer>> readers, @Nullable Formula formula, int reader) {
+    private static List<List<Integer>> nobody(int size) {
+        return new ArrayList<>(Collections.nCopies(size, List.of()));
+    }
+
+    private static void note(List<List<Integer>> readers, @Nullable Formula formula, int reader) {
         if (formula != null) {
             formula.slots(slot -> note(readers, slot, reader));
         }
     }
 
-    private static void note(Map<Integer, List<Integer>> readers, int of, int reader) {
-        List<Integer> known = readers.computeIfAbsent(of, key -> new ArrayList<>());
+    private static void note(List<List<Integer>> readers, int of, int reader) {
+        List<Integer> known = readers.get(of);
+        if (known.isEmpty()) {
+            known = new ArrayList<>();
+            readers.set(of, known);
+        }
         // Readers come in order, so that one that reads twice stands last.
         if (known.isEmpty() || known.get(known.size() - 1) != reader) {
             known.add(reader);
@@ -68,7 +82,7 @@ final class Readers {
 
     /** The place of an observation among all. */
     int placeOf(int slot) {
-        return Objects.requireNonNull(places.get(slot));
+        return places[slot];
     }
 
     /** When a check is judged: each after the gates it waits for. */
@@ -86,18 +100,18 @@ final class Readers {
         Set<Integer> advising = new TreeSet<>();
         while (!open.isEmpty()) {
             int slot = open.remove();
-            for (int place : values.getOrDefault(slot, List.of())) {
+            for (int place : values.get(slot)) {
                 if (places.add(place)) {
                     open.add(graph.derived().get(place).slot());
                 }
             }
-            for (int place : askings.getOrDefault(slot, List.of())) {
+            for (int place : askings.get(slot)) {
                 if (asked.add(place)) {
                     open.add(graph.observations().get(place).slot());
                 }
             }
-            judging.addAll(checks.getOrDefault(slot, List.of()));
-            advising.addAll(advised.getOrDefault(slot, List.of()));
+            judging.addAll(checks.get(slot));
+            advising.addAll(advised.get(slot));
         }
         return new Reach(places, asked, judging, waitingFor(judging), advising);
     }
@@ -107,7 +121,7 @@ final class Readers {
         Set<Integer> found = new TreeSet<>();
         Deque<Integer> open = new ArrayDeque<>(gates);
         while (!open.isEmpty()) {
-            for (int check : waiting.getOrDefault(open.remove(), List.of())) {
+            for (int check : waiting.get(open.remove())) {
                 if (found.add(check)) {
                     open.add(check);
                 }

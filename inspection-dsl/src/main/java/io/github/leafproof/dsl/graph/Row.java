@@ -1,74 +1,97 @@
 package io.github.leafproof.dsl.graph;
 
-import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Things under numbers, from 0. A row never changes; another one made from it shares with it all that stays the same, so that
- * a change costs about the same in a long row as in a short one.
+ * a change costs the same in a long row as in a short one.
+ *
+ * <p>It is a tree whose every branch has 32 places: a thing is found by the digits of its number, five bits each.
  */
 final class Row<T> {
 
-    /** Near the root of the length of the longest rows, where the parts that are copied are smallest together. */
-    private static final int PART = 256;
+    private static final int BITS = 5;
+    private static final int WIDTH = 1 << BITS;
 
-    private final @Nullable T[][] parts;
+    private final Object[] root;
+    /** By how many bits the number is shifted for the place in the root. */
+    private final int shift;
 
-    private Row(@Nullable T[][] parts) {
-        this.parts = parts;
+    private Row(Object[] root, int shift) {
+        this.root = root;
+        this.shift = shift;
     }
 
     /** A row to be written, with nothing in it yet. */
-    @SuppressWarnings("unchecked") // The arrays never leave this class.
     static <T> Draft<T> blank(int size) {
-        @Nullable T[][] parts = (T[][]) new Object[(size + PART - 1) / PART][];
-        for (int part = 0; part < parts.length; part++) {
-            parts[part] = (T[]) new Object[Math.min(PART, size - part * PART)];
+        int shift = 0;
+        while (size > WIDTH << shift) {
+            shift += BITS;
         }
-        boolean[] own = new boolean[parts.length];
-        Arrays.fill(own, true);
-        return new Draft<>(parts, own);
+        return new Draft<>(branch(size, shift), shift, true);
+    }
+
+    private static Object[] branch(int size, int shift) {
+        Object[] branch = new Object[(size + (1 << shift) - 1) >> shift];
+        for (int place = 0; shift > 0 && place < branch.length; place++) {
+            branch[place] = branch(Math.min(size - (place << shift), 1 << shift), shift - BITS);
+        }
+        return branch;
     }
 
     /** What stands under a number; null where nothing does. */
     @Nullable
     T get(int number) {
-        return parts[number / PART][number % PART];
+        return at(root, shift, number);
+    }
+
+    @SuppressWarnings({"unchecked", "TypeParameterUnusedInFormals"}) // Only what is a T is ever put in.
+    private static <T> @Nullable T at(Object[] root, int shift, int number) {
+        Object[] branch = root;
+        for (int bits = shift; bits > 0; bits -= BITS) {
+            branch = (Object[]) branch[(number >> bits) % WIDTH];
+        }
+        return (T) branch[number % WIDTH];
     }
 
     /** The row as it is changed. */
     Draft<T> draft() {
-        return new Draft<>(parts.clone(), new boolean[parts.length]);
+        return new Draft<>(root, shift, false);
     }
 
-    /** A row that is being written, once. What is not written to is shared with the row it was made from. */
+    /** A row that is being written, once. */
     static final class Draft<T> {
 
-        private final @Nullable T[][] parts;
-        private final boolean[] own;
+        private Object[] root;
+        private final int shift;
+        /** Whether no row shares anything of it, so that it can be written in place. */
+        private final boolean isOwn;
 
-        private Draft(@Nullable T[][] parts, boolean[] own) {
-            this.parts = parts;
-            this.own = own;
+        private Draft(Object[] root, int shift, boolean isOwn) {
+            this.root = root;
+            this.shift = shift;
+            this.isOwn = isOwn;
         }
 
         @Nullable
         T get(int number) {
-            return parts[number / PART][number % PART];
+            return at(root, shift, number);
         }
 
-        void set(int number, @Nullable T thing) {
-            int part = number / PART;
-            if (!own[part]) {
-                parts[part] = parts[part].clone();
-                own[part] = true;
-            }
-            parts[part][number % PART] = thing;
+        void set(int number, T thing) {
+            root = with(root, shift, number, thing);
+        }
+
+        private Object[] with(Object[] branch, int bits, int number, T thing) {
+            Object[] next = isOwn ? branch : branch.clone();
+            int place = (number >> bits) % WIDTH;
+            next[place] = bits == 0 ? thing : with((Object[]) next[place], bits - BITS, number, thing);
+            return next;
         }
 
         /** The row as it was written; the draft is no longer of use. */
         Row<T> row() {
-            return new Row<>(parts);
+            return new Row<>(root, shift);
         }
     }
 }

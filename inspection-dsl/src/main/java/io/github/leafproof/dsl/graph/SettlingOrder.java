@@ -3,6 +3,7 @@ package io.github.leafproof.dsl.graph;
 import io.github.leafproof.dsl.formula.Formula;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,12 +70,15 @@ final class SettlingOrder {
 
     /** Those in some of the slots. */
     List<Node> in(Collection<Integer> slots) {
-        return slots.stream()
-                .map(turns::get)
-                .filter(Objects::nonNull)
-                .sorted()
-                .map(nodes::get)
-                .toList();
+        List<Integer> some = new ArrayList<>();
+        for (int slot : slots) {
+            Integer turn = turns.get(slot);
+            if (turn != null) {
+                some.add(turn);
+            }
+        }
+        Collections.sort(some);
+        return some.stream().map(nodes::get).toList();
     }
 
     private static int slot(Node node) {

@@ -86,6 +86,9 @@ final class StatementsReader {
                     ? Value.Missing.of(Lack.Kind.NOT_ASKED, observation.name(), "was left out, as it may be")
                     : Value.Missing.of(Lack.Kind.NOT_ENTERED, observation.name(), "was not entered");
         }
+        if (values.size() == 1) {
+            return values.get(0);
+        }
         // That a leaf could not be offered any more takes nothing from what was felt before.
         return Value.Felt.together(values)
                 .or(() -> Value.Readings.together(values))

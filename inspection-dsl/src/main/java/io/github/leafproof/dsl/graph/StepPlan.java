@@ -41,6 +41,9 @@ record StepPlan(
     /** A state of the bench, by its number, and how it has to stand. */
     record Wanted(int state, String as) {}
 
+    /** The number of an observation that is not among them. */
+    private static final int NONE = -1;
+
     int size() {
         return needs.size();
     }
@@ -70,9 +73,13 @@ record StepPlan(
 
     static StepPlan of(CheckGraph graph, List<Node.Observation> observations, Map<String, String> stands) {
         int size = observations.size();
-        Map<Integer, Integer> numbers = new HashMap<>();
+        Ties ties = graph.ties();
+        int[] numbers = new int[graph.slots()];
+        Arrays.fill(numbers, NONE);
+        for (int number = 0; number < size; number++) {
+            numbers[observations.get(number).slot()] = number;
+        }
         Map<String, Integer> states = new HashMap<>();
-        observations.forEach(observation -> numbers.put(observation.slot(), numbers.size()));
         graph.states().forEach(state -> states.put(state.name(), states.size()));
 
         List<List<Integer>> checksOf = lists(size);
@@ -80,7 +87,7 @@ record StepPlan(
         List<Integer> gates = new ArrayList<>();
         List<List<Integer>> waiting = lists(graph.checks().size());
         for (Node.Check check : graph.checks()) {
-            List<Integer> rests = numbered(Questions.observations(graph, check), numbers);
+            List<Integer> rests = numbered(ties.observations(check), numbers);
             rests.forEach(number -> checksOf.get(number).add(check.number()));
             observationsOf.add(rests);
             Set<Integer> after = new HashSet<>(check.after());
@@ -90,7 +97,7 @@ record StepPlan(
         List<Integer> decidedBy = new ArrayList<>(Collections.nCopies(size, 0));
         List<List<Integer>> decides = lists(size);
         for (int number = 0; number < size; number++) {
-            List<Integer> deciding = numbered(Questions.deciding(graph, observations.get(number)), numbers);
+            List<Integer> deciding = numbered(ties.deciding(observations.get(number)), numbers);
             decidedBy.set(number, deciding.size());
             for (int each : deciding) {
                 decides.get(each).add(number);
@@ -172,11 +179,11 @@ record StepPlan(
                 .toList();
     }
 
-    private static List<Integer> numbered(List<Node.Observation> observations, Map<Integer, Integer> numbers) {
-        List<Integer> found = new ArrayList<>();
+    private static List<Integer> numbered(List<Node.Observation> observations, int[] numbers) {
+        List<Integer> found = new ArrayList<>(observations.size());
         for (Node.Observation observation : observations) {
-            Integer number = numbers.get(observation.slot());
-            if (number != null) {
+            int number = numbers[observation.slot()];
+            if (number != NONE) {
                 found.add(number);
             }
         }

@@ -137,6 +137,9 @@ final class StepSearch {
 
     private List<Integer> nearestOrAsWritten() {
         Walk nearest = walk(true);
+        if (nearest.cost() == 0) {
+            return nearest.order();
+        }
         Walk asWritten = walk(false);
         return nearest.cost() < asWritten.cost() ? nearest.order() : asWritten.order();
     }

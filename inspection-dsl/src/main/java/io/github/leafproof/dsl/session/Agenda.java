@@ -4,12 +4,14 @@ import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.graph.CheckGraph;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.graph.Ties;
 import io.github.leafproof.inspection.verdict.Outcome;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What of an inspection is still to be asked for.
@@ -23,42 +25,54 @@ final class Agenda {
     private final Judgement judgement;
     private final CheckGraph graph;
     private final Ties ties;
-    private final Course course;
     private final LeafTrials trials;
-    private final Map<String, Place> places = new LinkedHashMap<>();
-    /** What is to be asked for as far as is known; it becomes less while it is looked at. */
-    private final Set<String> asked = new HashSet<>();
+    /** By the slot of each observation. */
+    private final @Nullable Place[] places;
+    /** What is to be asked for as far as is known, by its slot; it becomes less while it is looked at. */
+    private final BitSet asked = new BitSet();
 
-    private Agenda(Judgement judgement, Ties ties, Course course) {
+    private Agenda(Judgement judgement) {
         this.judgement = judgement;
         this.graph = judgement.graph();
-        this.ties = ties;
-        this.course = course;
-        this.trials = new LeafTrials(judgement, ties);
+        this.ties = graph.ties();
+        this.trials = new LeafTrials(judgement);
+        this.places = new Place[graph.slots()];
     }
 
-    /** For each observation, by its name and in the order of the procedure, what has become of it. */
-    static Map<String, Place> places(Judgement judgement, Ties ties, Course course) {
-        Agenda agenda = new Agenda(judgement, ties, course);
-        agenda.sort();
-        return agenda.places;
+    static Agenda of(Judgement judgement, Course course) {
+        Agenda agenda = new Agenda(judgement);
+        agenda.sort(course);
+        return agenda;
     }
 
-    private void sort() {
+    /** What has become of an observation. */
+    Place place(Node.Observation observation) {
+        return Objects.requireNonNull(places[observation.slot()]);
+    }
+
+    /** What has become of all, in the order of the procedure. */
+    List<Place> places() {
+        return graph.observations().stream().map(this::place).toList();
+    }
+
+    /** Whether it is still to be asked for, now or later. */
+    boolean isAskedFor(Node.Observation observation) {
+        return asked.get(observation.slot());
+    }
+
+    private void sort(Course course) {
         Set<String> skipped = course.skipped();
         Map<String, Integer> putOff = course.timesPutOff();
         for (Node.Observation observation : graph.observations()) {
             String name = observation.name();
-            Place place = place(observation);
+            Place place = placeByItself(observation);
             if (place == Place.TO_DO && skipped.contains(name)) {
                 place = isEntered(observation) ? Place.DONE : Place.SKIPPED;
             } else if (place == Place.TO_DO && putOff.containsKey(name)) {
                 place = Place.PUT_OFF;
             }
-            places.put(name, place);
-            if (place == Place.TO_DO || place == Place.PUT_OFF) {
-                asked.add(name);
-            }
+            places[observation.slot()] = place;
+            asked.set(observation.slot(), place == Place.TO_DO || place == Place.PUT_OFF);
         }
         leaveOutWhatWaits();
     }
@@ -68,7 +82,7 @@ final class Agenda {
     }
 
     /** Its place if nothing waited and nobody had passed over anything. */
-    private Place place(Node.Observation observation) {
+    private Place placeByItself(Node.Observation observation) {
         if (judgement.evidence().value(observation) instanceof Value.Missing missing) {
             boolean tried = missing.lacks().stream().anyMatch(lack -> lack.kind() == Value.Lack.Kind.CANNOT);
             return tried ? Place.COULD_NOT : applies(observation) == Applies.NO ? Place.NOT_APPLICABLE : Place.TO_DO;
@@ -104,9 +118,9 @@ final class Agenda {
             any = false;
             boolean[] mayOpen = mayOpen();
             for (Node.Observation observation : graph.observations()) {
-                if (asked.contains(observation.name()) && waits(observation, mayOpen)) {
-                    asked.remove(observation.name());
-                    places.put(observation.name(), Place.WAITING);
+                if (isAskedFor(observation) && waits(observation, mayOpen)) {
+                    asked.clear(observation.slot());
+                    places[observation.slot()] = Place.WAITING;
                     any = true;
                 }
             }
@@ -120,10 +134,19 @@ final class Agenda {
             Outcome outcome = judgement.verdicts().get(number).outcome();
             mayOpen[number] = outcome.letsThrough()
                     || (outcome != Outcome.FAILS
-                            && ties.observationsOf().get(number).stream().anyMatch(asked::contains)
+                            && anyAskedFor(ties.observations(graph.checks().get(number)))
                             && isFree(graph.checks().get(number), mayOpen));
         }
         return mayOpen;
+    }
+
+    private boolean anyAskedFor(List<Node.Observation> observations) {
+        for (Node.Observation observation : observations) {
+            if (isAskedFor(observation)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean isFree(Node.Check check, boolean[] mayOpen) {
@@ -131,9 +154,7 @@ final class Agenda {
     }
 
     private boolean waits(Node.Observation observation, boolean[] mayOpen) {
-        boolean undecided = applies(observation) == Applies.UNDECIDED
-                && ties.decidedBy().getOrDefault(observation.name(), List.of()).stream()
-                        .noneMatch(asked::contains);
+        boolean undecided = applies(observation) == Applies.UNDECIDED && !anyAskedFor(ties.deciding(observation));
         List<Node.Check> checks = ties.checks(observation);
         return undecided
                 || (!checks.isEmpty()

@@ -18,25 +18,27 @@ import java.util.TreeMap;
  * at once, the bench being as it has to be. Then comes what was never put off, then what was put off once, and so on, each
  * in the order that changes the bench least from where it stands by then.
  *
- * @param places for each observation, by its name, what has become of it
+ * @param agenda what has become of each observation
  */
-record Ahead(Map<String, Place> places, StepOrder order) {
+record Ahead(Agenda agenda, StepOrder order) {
 
-    static Ahead of(Judgement judgement, Ties ties, Course course) {
+    static Ahead of(Judgement judgement, Course course) {
         CheckGraph graph = judgement.graph();
-        Map<String, Place> places = Agenda.places(judgement, ties, course);
+        Agenda agenda = Agenda.of(judgement, course);
         Map<String, Integer> timesPutOff = course.timesPutOff();
-        Optional<String> atHand = atHand(course).filter(name -> places.get(name) == Place.TO_DO);
+        Optional<String> atHand = atHand(course);
         // By how often they were put off; what is at hand comes before all others.
         TreeMap<Integer, List<Node.Observation>> rounds = new TreeMap<>();
         for (Node.Observation observation : graph.observations()) {
             String name = observation.name();
-            if (places.get(name) == Place.TO_DO || places.get(name) == Place.PUT_OFF) {
-                int round = atHand.filter(name::equals).isPresent() ? -1 : timesPutOff.getOrDefault(name, 0);
+            if (agenda.isAskedFor(observation)) {
+                boolean isAtHand = agenda.place(observation) == Place.TO_DO
+                        && atHand.filter(name::equals).isPresent();
+                int round = isAtHand ? -1 : timesPutOff.getOrDefault(name, 0);
                 rounds.computeIfAbsent(round, key -> new ArrayList<>()).add(observation);
             }
         }
-        return new Ahead(places, inOrder(graph, rounds.values(), course.bench(graph)));
+        return new Ahead(agenda, inOrder(graph, rounds.values(), course.bench(graph)));
     }
 
     /** What the last act entered. */

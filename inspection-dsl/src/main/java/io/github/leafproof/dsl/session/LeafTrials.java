@@ -6,6 +6,7 @@ import io.github.leafproof.dsl.formula.Type;
 import io.github.leafproof.dsl.formula.Value;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.dsl.graph.Node;
+import io.github.leafproof.dsl.graph.Ties;
 import io.github.leafproof.dsl.graph.Verdict;
 import io.github.leafproof.inspection.clearance.NextLeaf;
 import io.github.leafproof.inspection.gauge.FeelSet;
@@ -20,9 +21,9 @@ final class LeafTrials {
     private final Judgement judgement;
     private final Ties ties;
 
-    LeafTrials(Judgement judgement, Ties ties) {
+    LeafTrials(Judgement judgement) {
         this.judgement = judgement;
-        this.ties = ties;
+        this.ties = judgement.graph().ties();
     }
 
     /** Whether another trial would settle what the trials so far leave open, or in contradiction. */

@@ -21,7 +21,6 @@ import io.github.leafproof.inspection.record.SheetFile;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -36,7 +35,6 @@ public final class Standing {
 
     private final Basis basis;
     private final Inspector inspector;
-    private final Ties ties;
     private final Course course;
     private final Judgement judgement;
     /** What somebody went back to; null where the best next step is asked for. */
@@ -44,11 +42,9 @@ public final class Standing {
 
     private volatile @Nullable Ahead ahead;
 
-    private Standing(
-            Basis basis, Inspector inspector, Ties ties, Course course, Judgement judgement, @Nullable String focus) {
+    private Standing(Basis basis, Inspector inspector, Course course, Judgement judgement, @Nullable String focus) {
         this.basis = basis;
         this.inspector = inspector;
-        this.ties = ties;
         this.course = course;
         this.judgement = judgement;
         this.focus = focus;
@@ -66,8 +62,7 @@ public final class Standing {
         return sheet.value()
                 .map(whole -> basis.procedure()
                         .judgement(basis.card(), basis.tray(), whole.document(), inspector.units())
-                        .map(judgement ->
-                                new Standing(basis, inspector, Ties.of(basis.graph()), course, judgement, null)))
+                        .map(judgement -> new Standing(basis, inspector, course, judgement, null)))
                 .orElseGet(() -> new Read.Refused<>(sheet.problems()));
     }
 
@@ -106,7 +101,7 @@ public final class Standing {
     }
 
     private Standing with(Act act, Judgement next) {
-        return new Standing(basis, inspector, ties, course.after(act), next, focusAfter(act));
+        return new Standing(basis, inspector, course.after(act), next, focusAfter(act));
     }
 
     /** Somebody who took something back is asked for it again, and who did what they went back to is done with it. */
@@ -119,7 +114,7 @@ public final class Standing {
 
     /** The same with somebody at this observation. */
     Standing at(@Nullable String observation) {
-        return new Standing(basis, inspector, ties, course, judgement, observation);
+        return new Standing(basis, inspector, course, judgement, observation);
     }
 
     /** The same with somebody one step further back; the same where there is none. */
@@ -211,7 +206,7 @@ public final class Standing {
      * @throws IllegalArgumentException if the procedure has no observation of this name
      */
     public List<Report.Check> bearingOn(String observation) {
-        return ties.checks(named(observation)).stream()
+        return basis.graph().ties().checks(named(observation)).stream()
                 .filter(check -> isJudged(judgement.verdicts().get(check.number())))
                 .map(check -> Reporting.of(judgement, check))
                 .toList();
@@ -234,12 +229,12 @@ public final class Standing {
 
     /** What has become of an observation. */
     public Place placeOf(Node.Observation observation) {
-        return Objects.requireNonNull(looked().places().get(observation.name()));
+        return looked().agenda().place(observation);
     }
 
     /** How far it has come. */
     public Progress progress() {
-        return Progress.of(looked().places().values(), looked().order().changes());
+        return Progress.of(looked().agenda().places(), looked().order().changes());
     }
 
     /**
@@ -261,10 +256,6 @@ public final class Standing {
         return next.map(observation -> Stepping.to(this, observation));
     }
 
-    Ties ties() {
-        return ties;
-    }
-
     Map<String, String> bench() {
         return course.bench(basis.graph());
     }
@@ -273,7 +264,7 @@ public final class Standing {
     private Ahead looked() {
         Ahead known = ahead;
         if (known == null) {
-            known = Ahead.of(judgement, ties, course);
+            known = Ahead.of(judgement, course);
             ahead = known;
         }
         return known;

@@ -31,9 +31,7 @@ final class Stepping {
                 setup,
                 ask(standing, observation),
                 gauge(standing, observation),
-                new LeafTrials(standing.judgement(), standing.ties())
-                        .next(observation)
-                        .orElse(null),
+                new LeafTrials(standing.judgement()).next(observation).orElse(null),
                 cautions.during(observation, bench));
     }
 

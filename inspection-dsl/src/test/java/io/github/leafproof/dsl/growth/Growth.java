@@ -16,13 +16,16 @@ import io.github.leafproof.inspection.engine.EngineCard;
 import io.github.leafproof.inspection.gauge.GaugeTray;
 import io.github.leafproof.inspection.quantity.UnitSystem;
 import io.github.leafproof.inspection.record.Document;
+import io.github.leafproof.inspection.record.Entry;
 import io.github.leafproof.inspection.record.JobSheet;
+import io.github.leafproof.inspection.record.OpenSheet;
 import io.github.leafproof.inspection.record.Report;
 import io.github.leafproof.inspection.record.ReportFile;
 import io.github.leafproof.inspection.record.SheetFile;
 import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -94,7 +97,10 @@ final class Growth {
                 Evidence.of(procedure.graph(), card, tray, written.sheetButForOneEntry())
                         .orElseThrow(),
                 UnitSystem.METRIC);
-        step("judge one entry more", () -> before.continuedWith(sheet).orElseThrow());
+        List<Entry> entries = sheet.content().entries();
+        OpenSheet longer =
+                before.evidence().sheet().with(entries.get(entries.size() - 1)).orElseThrow();
+        step("judge one entry more", () -> before.continuedWith(longer).orElseThrow());
         step("order of steps", () -> procedure.graph().stepOrder());
         Picture picture = step("picture", () -> Picture.of(judgement));
         step("picture as SVG", () -> SvgDrawing.of(picture));

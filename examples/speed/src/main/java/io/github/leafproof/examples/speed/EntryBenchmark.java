@@ -5,6 +5,8 @@ import io.github.leafproof.dsl.graph.Evidence;
 import io.github.leafproof.dsl.graph.Judge;
 import io.github.leafproof.dsl.graph.Judgement;
 import io.github.leafproof.inspection.quantity.UnitSystem;
+import io.github.leafproof.inspection.record.Document;
+import io.github.leafproof.inspection.record.JobSheet;
 import io.github.leafproof.inspection.record.OpenSheet;
 import io.github.leafproof.inspection.verdict.Release;
 import java.util.concurrent.TimeUnit;
@@ -21,8 +23,9 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * A sheet of a long procedure, its verdicts and its release: judged as a whole; judged on after one more entry, from the entry
- * as the sheet has it; and a procedure that is nothing but the part that hangs on this entry.
+ * A sheet of a long procedure, its verdicts and its release: judged as a whole; judged on after one more entry, which takes
+ * reading the entry for the procedure and judging what hangs on it; and both of a procedure that is nothing but this part, and
+ * the judging of it alone.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -37,6 +40,7 @@ public class EntryBenchmark {
 
     private final LongWork part = new LongWork(2);
     private final Evidence partAlone = part.evidence(part.compiled(), part.sheet());
+    private final Document<JobSheet> partSheet = part.sheet();
     private Evidence whole = partAlone;
     private Judgement before = Judge.judge(partAlone, UnitSystem.METRIC);
     private OpenSheet grown = OpenSheet.of(part.sheet());
@@ -58,6 +62,15 @@ public class EntryBenchmark {
     @Benchmark
     public Release oneEntryMore() {
         return before.continuedWith(grown).orElseThrow().released();
+    }
+
+    @Benchmark
+    public Release thatPartFromItsSheet() {
+        return Judge.judge(
+                        Evidence.of(partAlone.graph(), partAlone.card(), partAlone.tray(), partSheet)
+                                .orElseThrow(),
+                        UnitSystem.METRIC)
+                .released();
     }
 
     @Benchmark

@@ -113,14 +113,23 @@ public final class Measure {
                 "checks",
                 "whole sheet, µs",
                 "one entry more, µs",
-                "that part alone, µs",
-                "times the part",
+                "that part from its sheet, µs",
+                "that part judged, µs",
+                "entry / part from its sheet",
                 "whole / entry");
         byChecks.forEach((checks, scores) -> {
             double whole = scores.getOrDefault("whole", Double.NaN);
             double one = scores.getOrDefault("oneEntryMore", Double.NaN);
-            double part = scores.getOrDefault("thatPartAlone", Double.NaN);
-            table.row(checks, number(whole), number(one), number(part), number(one / part), number(whole / one));
+            double part = scores.getOrDefault("thatPartFromItsSheet", Double.NaN);
+            double judged = scores.getOrDefault("thatPartAlone", Double.NaN);
+            table.row(
+                    checks,
+                    number(whole),
+                    number(one),
+                    number(part),
+                    number(judged),
+                    number(one / part),
+                    number(whole / one));
         });
         return table.text();
     }
