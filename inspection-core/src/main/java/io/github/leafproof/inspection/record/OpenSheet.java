@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
 public final class OpenSheet {
 
     private final Document<JobSheet> begun;
+    private final JobSheet heading;
     private final int size;
     private final @Nullable Added added;
     private volatile @Nullable Foot foot;
@@ -48,12 +49,14 @@ public final class OpenSheet {
     /** The first entries of a sheet. */
     private OpenSheet(Document<JobSheet> begun, int size) {
         this.begun = begun;
+        this.heading = begun.content().withEntries(List.of());
         this.size = size;
         this.added = null;
     }
 
     private OpenSheet(Added added, Foot foot) {
         this.begun = added.above.begun;
+        this.heading = added.above.heading;
         this.size = added.above.size + 1;
         this.added = added;
         this.foot = foot;
@@ -71,7 +74,7 @@ public final class OpenSheet {
 
     /** The sheet without its entries. */
     public JobSheet heading() {
-        return begun.content().withEntries(List.of());
+        return heading;
     }
 
     /** How many entries there are. */

@@ -28,7 +28,12 @@ record Entered(Row<Said> said, int adjusted, int markedOnly) {
         }
 
         boolean isAdjusted() {
-            return statements.stream().anyMatch(statement -> statement.entry().given() instanceof Given.Adjusted);
+            for (Evidence.Statement statement : statements) {
+                if (statement.entry().given() instanceof Given.Adjusted) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         /** Whether some leaf that was offered is known by its marking only. */

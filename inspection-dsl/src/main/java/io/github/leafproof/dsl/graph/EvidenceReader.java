@@ -53,11 +53,9 @@ final class EvidenceReader {
         StatementsReader reader =
                 new StatementsReader(problems, name -> tray.gauge(name).orElse(null));
         for (Node.Observation observation : changed) {
-            List<Entry> entries = change.of(
-                    observation.name(),
-                    before.statements(observation).stream()
-                            .map(Evidence.Statement::entry)
-                            .toList());
+            List<Entry> known = new ArrayList<>();
+            before.statements(observation).forEach(statement -> known.add(statement.entry()));
+            List<Entry> entries = change.of(observation.name(), known);
             entered.set(observation.slot(), reader.said(observation, entries));
         }
         return done(entered, unknown);

@@ -92,8 +92,7 @@ final class Readers {
 
     /** Everything that hangs on some slots, near or far; its size is that of the work. */
     Reach reach(Collection<Integer> slots) {
-        Set<Integer> reached = new TreeSet<>(slots);
-        Deque<Integer> open = new ArrayDeque<>(reached);
+        Deque<Integer> open = new ArrayDeque<>(slots);
         Set<Integer> places = new TreeSet<>();
         Set<Integer> asked = new TreeSet<>();
         Set<Integer> judging = new TreeSet<>();

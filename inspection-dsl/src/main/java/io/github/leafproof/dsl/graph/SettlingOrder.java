@@ -78,7 +78,9 @@ final class SettlingOrder {
             }
         }
         Collections.sort(some);
-        return some.stream().map(nodes::get).toList();
+        List<Node> inOrder = new ArrayList<>();
+        some.forEach(turn -> inOrder.add(nodes.get(turn)));
+        return inOrder;
     }
 
     private static int slot(Node node) {

@@ -25,6 +25,7 @@ import io.github.leafproof.inspection.record.Problem;
 import io.github.leafproof.inspection.record.Read;
 import io.github.leafproof.inspection.verdict.Outcome;
 import io.github.leafproof.inspection.verdict.Severity;
+import io.github.leafproof.inspection.verdict.Tally;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -92,6 +93,9 @@ class MadeProceduresTest {
                         .orElseThrow(),
                 UnitSystem.METRIC);
         assertThat(told(judged)).isEqualTo(told(anew));
+        Tally oneByOne = Tally.of(judged.verdicts().checks().toList());
+        assertThat(judged.release()).isEqualTo(judged.graph().release().decide(oneByOne));
+        assertThat(judged.released()).isEqualTo(judged.release().release());
         return judged;
     }
 

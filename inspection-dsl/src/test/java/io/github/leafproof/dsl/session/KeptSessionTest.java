@@ -87,6 +87,23 @@ class KeptSessionTest {
     }
 
     @Test
+    void a_sheet_that_tells_how_long_the_engine_had_run_is_written_again_as_the_same() {
+        Remark ranTenHours = new Remark(null, Quantity.parse("10 h"));
+        String digest;
+        try (Session session = begun()) {
+            session.enter("head", words("21 °C"), ranTenHours).orElseThrow();
+            session.enter("room", words("20 °C")).orElseThrow();
+            session.enter("marks", words("Q15-4"), ranTenHours).orElseThrow();
+            digest = session.finish().orElseThrow().sheet().sha256();
+            assertThat(session.finish().orElseThrow().sheet().sha256()).isEqualTo(digest);
+        }
+        assertThat(SheetFile.read(sheet).orElseThrow().sha256()).isEqualTo(digest);
+        try (Session session = resumed()) {
+            assertThat(session.finish().orElseThrow().sheet().sha256()).isEqualTo(digest);
+        }
+    }
+
+    @Test
     void a_journal_cut_off_at_any_byte_gives_back_every_act_that_was_acknowledged() throws IOException {
         try (Session session = begun()) {
             work(session);
