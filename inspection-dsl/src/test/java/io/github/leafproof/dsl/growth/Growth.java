@@ -100,7 +100,7 @@ final class Growth {
         List<Entry> entries = sheet.content().entries();
         OpenSheet longer =
                 before.evidence().sheet().with(entries.get(entries.size() - 1)).orElseThrow();
-        step("judge one entry more", () -> before.continuedWith(longer).orElseThrow());
+        step("judge the first entry more", () -> before.continuedWith(longer).orElseThrow());
         step("order of steps", () -> procedure.graph().stepOrder());
         Picture picture = step("picture", () -> Picture.of(judgement));
         step("picture as SVG", () -> SvgDrawing.of(picture));
