@@ -27,7 +27,10 @@ public final class Measure {
         this.page = page;
     }
 
-    /** Takes the page, and which of its tables to measure: judging, sheets, checks, entry, compiling, rules, units, start. */
+    /**
+     * Takes the page, and which of its tables to measure: judging, sheets, checks, entry, compiling, rules, units, start,
+     * replay.
+     */
     public static void main(String[] arguments) throws IOException, RunnerException, InterruptedException {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         Measure measure = new Measure(new Page(Path.of(arguments[0])));
@@ -47,9 +50,11 @@ public final class Measure {
             case "rules" -> page.write(table, besideOurs("leafproof", run(RulesBenchmark.class), "µs a rule"));
             case "units" -> page.write(table, besideOurs("", run(UnitsBenchmark.class), "ns"));
             case "start" -> page.write(table, new ColdStart(page.project()).table());
+            case "replay" -> page.write(table, new ReplayWork(page.project()).table());
             default ->
                 throw new IllegalArgumentException(table
-                        + " is no table: there are judging, sheets, checks, entry, compiling, rules, units, start");
+                        + " is no table: there are judging, sheets, checks, entry, compiling, rules, units, start,"
+                        + " replay");
         }
     }
 
