@@ -168,4 +168,14 @@ class MechanismTest {
         assertThat(Mechanisms.named("piston_travel")).contains(CrankSlider.PISTON_TRAVEL);
         assertThat(Mechanisms.named("perpetual_motion")).isEmpty();
     }
+
+    @Test
+    void every_calculation_is_found_by_its_name_and_names_stand_in_their_order() {
+        assertThat(Mechanisms.names())
+                .containsExactlyElementsOf(
+                        Mechanisms.all().stream().map(Mechanism::name).toList());
+        assertThat(Mechanisms.all())
+                .allSatisfy(mechanism ->
+                        assertThat(Mechanisms.named(mechanism.name())).containsSame(mechanism));
+    }
 }

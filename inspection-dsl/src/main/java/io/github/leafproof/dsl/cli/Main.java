@@ -24,6 +24,8 @@ public final class Main {
 
     /** Runs one command and ends the process with its exit code. */
     public static void main(String[] arguments) {
+        // Read at the start for types that no option of ours has.
+        System.setProperty("picocli.converters.excludes", "java[.](sql|time)[.].*");
         // UTF-8 whatever the platform's charset is: reports hold °, µ and ±.
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), false, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), false, StandardCharsets.UTF_8);

@@ -64,7 +64,7 @@ record Builtin(String word, int arguments, DimensionRule dimensions, Computed.Ru
                         ALL.stream().map(Builtin::word),
                         Statistic.words().stream(),
                         Stream.of("next_leaf", "adjuster_turn"),
-                        Mechanisms.all().stream().map(Mechanism::name))
+                        Mechanisms.names().stream())
                 .flatMap(words -> words)
                 .toList();
     }
