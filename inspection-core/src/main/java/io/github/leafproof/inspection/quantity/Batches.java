@@ -37,7 +37,13 @@ final class Batches {
     }
 
     Distribution together() {
-        return Distribution.of(values.stream().flatMapToDouble(Arrays::stream).toArray());
+        double[] all = new double[trials()];
+        int filled = 0;
+        for (double[] batch : values) {
+            System.arraycopy(batch, 0, all, filled, batch.length);
+            filled += batch.length;
+        }
+        return Distribution.of(all);
     }
 
     /**

@@ -1,9 +1,13 @@
 package io.github.leafproof.inspection.quantity;
 
 import java.util.Arrays;
+import java.util.DoubleSummaryStatistics;
 import java.util.Optional;
 
-/** What the trials of a Monte Carlo came to (JCGM 101 clauses 7.5 to 7.7, from memory), in coherent SI units. */
+/**
+ * What the trials of a Monte Carlo came to (JCGM 101 clauses 7.5 to 7.7, from memory), in coherent SI units. Sums are those
+ * that make up for what rounding loses; without streams, for these are slow until Java has run for a while.
+ */
 public final class Distribution {
     private final double[] sorted;
     private final int trials;
@@ -15,8 +19,15 @@ public final class Distribution {
 
     /** The values of all trials, in any order; not a number where a trial had none. */
     static Distribution of(double[] values) {
-        double[] sorted =
-                Arrays.stream(values).filter(Double::isFinite).sorted().toArray();
+        double[] sorted = new double[values.length];
+        int count = 0;
+        for (double value : values) {
+            if (Double.isFinite(value)) {
+                sorted[count++] = value;
+            }
+        }
+        sorted = Arrays.copyOf(sorted, count);
+        Arrays.sort(sorted);
         return new Distribution(sorted, values.length);
     }
 
@@ -33,16 +44,21 @@ public final class Distribution {
     /** The mean of the values; not a number where no trial had one. */
     public double mean() {
         double first = sorted.length == 0 ? Double.NaN : sorted[0];
-        return first + Arrays.stream(sorted).map(value -> value - first).sum() / sorted.length;
+        DoubleSummaryStatistics beyond = new DoubleSummaryStatistics();
+        for (double value : sorted) {
+            beyond.accept(value - first);
+        }
+        return first + beyond.getSum() / sorted.length;
     }
 
     /** Their standard deviation; not a number where less than two trials had a value. */
     public double standardUncertainty() {
         double mean = mean();
-        double squares = Arrays.stream(sorted)
-                .map(value -> (value - mean) * (value - mean))
-                .sum();
-        return sorted.length < 2 ? Double.NaN : Math.sqrt(squares / (sorted.length - 1.0));
+        DoubleSummaryStatistics squares = new DoubleSummaryStatistics();
+        for (double value : sorted) {
+            squares.accept((value - mean) * (value - mean));
+        }
+        return sorted.length < 2 ? Double.NaN : Math.sqrt(squares.getSum() / (sorted.length - 1.0));
     }
 
     /** The interval that leaves as many values below as above (clause 7.7.2); empty where no trial had a value. */
