@@ -20,7 +20,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
-@Fork(value = 1, jvmArgs = "-Xmx6g")
+@Fork(
+        value = 1,
+        jvmArgs = {"-Xmx6g", "-XX:+UseParallelGC"})
 @Warmup(iterations = 3, time = 5)
 @Measurement(iterations = 5, time = 5)
 public class CompileBenchmark {
