@@ -18,7 +18,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Fork(2)
+@Fork(1)
 @Warmup(iterations = 10, time = 3)
 @Measurement(iterations = 5, time = 1)
 @OperationsPerInvocation(RulesBenchmark.RULES)
