@@ -44,18 +44,16 @@ final class ReplayWork {
         Path archive = archive(folder);
         Path old = bench.resolve("first_look.inspection");
         Path narrower = narrower(folder);
-        Table table = new Table("processors", "sheets", "of these differ", "seconds", "sheets a second", "busy");
+        int processors = Runtime.getRuntime().availableProcessors();
+        Table table = new Table("sheets", "of these differ", "seconds", "sheets a second", "processors busy");
         for (Path now : List.of(old, narrower)) {
-            for (int processors : List.of(1, 2)) {
-                Took took = inJava(processors, List.of(old, now, bench.resolve("sheets"), archive, folder));
-                table.row(
-                        String.valueOf(processors),
-                        String.valueOf(SHEETS),
-                        String.valueOf(took.differing()),
-                        Measure.number(took.seconds()),
-                        Measure.number(SHEETS / took.seconds()),
-                        Measure.number(100 * took.processorSeconds() / (processors * took.seconds())) + " %");
-            }
+            Took took = inJava(List.of(old, now, bench.resolve("sheets"), archive, folder));
+            table.row(
+                    String.valueOf(SHEETS),
+                    String.valueOf(took.differing()),
+                    Measure.number(took.seconds()),
+                    Measure.number(SHEETS / took.seconds()),
+                    Measure.number(100 * took.processorSeconds() / (processors * took.seconds())) + " %");
         }
         return table.text();
     }
@@ -98,10 +96,10 @@ final class ReplayWork {
         return Files.copy(bench.resolve("first_look.inspection"), folder.resolve("first_look.inspection"));
     }
 
-    private static Took inJava(int processors, List<Path> paths) throws IOException, InterruptedException {
+    private static Took inJava(List<Path> paths) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:ActiveProcessorCount=" + processors,
+                "-XX:+UseParallelGC",
                 "-cp",
                 System.getProperty("java.class.path"),
                 OneArchive.class.getName()));

@@ -25,8 +25,8 @@ import tech.units.indriya.unit.Units;
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Fork(2)
-@Warmup(iterations = 5, time = 1)
+@Fork(1)
+@Warmup(iterations = 10, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class UnitsBenchmark {
 
