@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import org.openjdk.jmh.profile.GCProfiler;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
@@ -22,39 +23,44 @@ public final class Measure {
     private static final String ALLOCATED = "gc.alloc.rate.norm";
 
     private final Page page;
+    private final Map<String, Making> tables = new LinkedHashMap<>();
+
+    /** How a table is made. */
+    private interface Making {
+        String table() throws IOException, RunnerException, InterruptedException;
+    }
 
     private Measure(Page page) {
         this.page = page;
+        tables.put("judging", () -> judging(run(JudgingBenchmark.class)));
+        tables.put("sheets", () -> sheets(run(SheetsBenchmark.class)));
+        tables.put("checks", () -> checks(run(ChecksBenchmark.class)));
+        tables.put("entry", () -> entry(run(EntryBenchmark.class)));
+        tables.put("compiling", () -> compiling(run(CompileBenchmark.class)));
+        tables.put("rules", () -> besideOurs("leafproof", run(RulesBenchmark.class), "µs a rule"));
+        tables.put("units", () -> besideOurs("", run(UnitsBenchmark.class), "ns"));
+        tables.put("start", () -> new ColdStart(page.project()).table());
+        tables.put("replay", () -> new ReplayWork(page.project()).table());
     }
 
-    /**
-     * Takes the page, and which of its tables to measure: judging, sheets, checks, entry, compiling, rules, units, start,
-     * replay.
-     */
+    /** Takes the page, and which of its tables to measure. */
     public static void main(String[] arguments) throws IOException, RunnerException, InterruptedException {
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         Measure measure = new Measure(new Page(Path.of(arguments[0])));
-        for (String table : List.of(arguments).subList(1, arguments.length)) {
-            measure.measure(table);
-            out.println("measured: " + table);
+        List<String> wanted = List.of(arguments).subList(1, arguments.length);
+        List<String> unknown = wanted.stream()
+                .filter(name -> !measure.tables.containsKey(name))
+                .toList();
+        // Told before anything is measured, for that takes minutes.
+        if (!unknown.isEmpty()) {
+            out.println("nothing is measured: the page has no table called " + String.join(", ", unknown)
+                    + "\n   help: it has " + String.join(", ", measure.tables.keySet()));
+            System.exit(2);
         }
-    }
-
-    private void measure(String table) throws IOException, RunnerException, InterruptedException {
-        switch (table) {
-            case "judging" -> page.write(table, judging(run(JudgingBenchmark.class)));
-            case "sheets" -> page.write(table, sheets(run(SheetsBenchmark.class)));
-            case "checks" -> page.write(table, checks(run(ChecksBenchmark.class)));
-            case "entry" -> page.write(table, entry(run(EntryBenchmark.class)));
-            case "compiling" -> page.write(table, compiling(run(CompileBenchmark.class)));
-            case "rules" -> page.write(table, besideOurs("leafproof", run(RulesBenchmark.class), "µs a rule"));
-            case "units" -> page.write(table, besideOurs("", run(UnitsBenchmark.class), "ns"));
-            case "start" -> page.write(table, new ColdStart(page.project()).table());
-            case "replay" -> page.write(table, new ReplayWork(page.project()).table());
-            default ->
-                throw new IllegalArgumentException(table
-                        + " is no table: there are judging, sheets, checks, entry, compiling, rules, units, start,"
-                        + " replay");
+        for (String name : wanted) {
+            measure.page.write(
+                    name, Objects.requireNonNull(measure.tables.get(name)).table());
+            out.println("measured: " + name);
         }
     }
 
